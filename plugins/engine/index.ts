@@ -1,0 +1,10 @@
+/** The only door into the engine. */
+export * from './assembly/index.ts';
+export * from './diagnostics/index.ts';
+export * from './drawings/index.ts';
+export * from './dryfit/index.ts';
+export * from './panels/index.ts';
+export * from './render/index.ts';
+export * from './spec/index.ts';
+export * from './units/index.ts';
+export * from './wording/index.ts';
