@@ -37,11 +37,29 @@ export interface FlatPose {
   /** When there is no order of plies: the panels and crease that cannot be. */
   readonly obstruction: Obstruction | undefined;
   /** Bounding box of the placed panels. */
-  readonly box: { readonly left: Fraction; readonly top: Fraction; readonly right: Fraction; readonly bottom: Fraction };
+  readonly box: {
+    readonly left: Fraction;
+    readonly top: Fraction;
+    readonly right: Fraction;
+    readonly bottom: Fraction;
+  };
 }
 
-/** Why a strip cannot be folded flat: this panel is too long to lie inside the fold of its neighbours. */
-export interface Obstruction {
-  readonly panel: string;
-  readonly crease: string;
-}
+/**
+ * Why a piece cannot be folded flat.
+ *
+ * - `too-long`: `panel`, at the end of the strip, has to lie inside the fold of the panel beyond `crease` and is longer
+ *   than that by `by` (millimetres). `cures` when taking off just that much makes the whole strip fold.
+ * - `crossing`: `crease` and `other` cross in uncut paper and both shut, each with one direction along its whole length.
+ * - `gap`: `panel` reached over `crease` does not lie where it does by another way round: the paper would tear.
+ */
+export type Obstruction =
+  | {
+      readonly kind: 'too-long';
+      readonly panel: string;
+      readonly crease: string;
+      readonly by: Fraction;
+      readonly cures: boolean;
+    }
+  | { readonly kind: 'crossing'; readonly panel: string; readonly crease: string; readonly other: string }
+  | { readonly kind: 'gap'; readonly panel: string; readonly crease: string };

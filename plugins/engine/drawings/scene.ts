@@ -15,9 +15,21 @@ export interface Scene {
 
 /**
  * What a line means. It decides weight and dash (see `line-types.ts`); never colour.
- * `outline` is the edge of a piece as drawn, `cut` a line to cut within it.
+ * `outline` is the edge of a piece as drawn, `cut` a line to cut within it,
+ * `join` where one page of a template meets the next, `frame` a mark or square to measure or line up.
  */
-export type LineRole = 'outline' | 'cut' | 'valley' | 'mountain' | 'perforation' | 'hidden' | 'dimension' | 'extension' | 'grain' | 'frame';
+export type LineRole =
+  | 'outline'
+  | 'cut'
+  | 'valley'
+  | 'mountain'
+  | 'perforation'
+  | 'hidden'
+  | 'join'
+  | 'dimension'
+  | 'extension'
+  | 'grain'
+  | 'frame';
 
 export type SceneItem = SceneLine | SceneArc | SceneFill | SceneLabel;
 
@@ -53,7 +65,7 @@ export interface SceneFill {
 
 export interface SceneLabel {
   readonly kind: 'label';
-  /** Plain text; fractions as `5 1/2`, typeset by the renderer. */
+  /** The text as drawn: fractions typeset and every character one that the face has (`drawable`). */
   readonly text: string;
   /** On the baseline: left end, middle or right end by `anchor`. */
   readonly at: ScenePoint;
@@ -63,4 +75,6 @@ export interface SceneLabel {
   /** Degrees counter-clockwise on the page; 0 reads from the bottom, 90 from the right. */
   readonly turn: 0 | 90;
   readonly role: 'figure' | 'name' | 'note' | 'title';
+  /** The text goes on from the label before it: a paragraph of several lines. */
+  readonly continues?: true;
 }

@@ -1,5 +1,5 @@
-import type { Place } from '../diagnostics/index.ts';
 import type { FlatPose } from '../assembly/index.ts';
+import type { Place } from '../diagnostics/index.ts';
 import type { Panelling } from '../panels/index.ts';
 import type { Card } from '../spec/index.ts';
 import type { Length, NamedSize } from '../units/index.ts';
@@ -48,7 +48,9 @@ export interface FoldedCard {
   /** The sheets the pieces are cut from, by stock role; `''` for the edition's usual sheet. */
   readonly sheets: Readonly<Record<string, SheetInUse>>;
   /** The closed size the author promises, when she does. */
-  readonly promised: { readonly width: Length; readonly height: Length; readonly place: Place; readonly path: string } | undefined;
+  readonly promised:
+    | { readonly width: Length; readonly height: Length; readonly place: Place; readonly path: string }
+    | undefined;
 }
 
 export interface SheetInUse {

@@ -101,7 +101,12 @@ export interface CreaseSpec {
 export interface PoseSpec {
   readonly name: string;
   /** Crease name (qualified or not), `all` or `others`, to what it does. */
-  readonly settings: readonly { readonly target: TextNode; readonly turn: 'flat' | 'shut' }[];
+  readonly settings: readonly {
+    readonly target: TextNode;
+    /** `keep`, for `others` alone: as in the pose before. */
+    readonly turn: 'flat' | 'shut' | 'keep';
+    readonly path: string;
+  }[];
   readonly place: Place;
 }
 
@@ -111,7 +116,14 @@ export interface RecipeStepSpec {
   readonly cut: { readonly width: Expression; readonly height: Expression; readonly text: string };
   /** The side the scores run along, when the recipe says: a length that must be one of the sides. */
   readonly along: { readonly length: Expression; readonly text: string; readonly place: Place } | undefined;
-  readonly scores: readonly { readonly at: Expression; readonly fold: FoldDirection; readonly text: string; readonly place: Place }[];
+  /** The same said by a word; undefined when the recipe is silent: the long side, and across when it is square. */
+  readonly side: 'across' | 'down' | 'long' | 'short' | undefined;
+  readonly scores: readonly {
+    readonly at: Expression;
+    readonly fold: FoldDirection;
+    readonly text: string;
+    readonly place: Place;
+  }[];
   readonly place: Place;
   readonly path: string;
 }
@@ -129,6 +141,9 @@ export interface CardRequest {
   readonly own: MapNode | undefined;
   /** A lesson's recipe, to be compared with the card. */
   readonly recipe: readonly RecipeStepSpec[];
+  /** Where `parameters` and `own` stand in the frontmatter, as `fold.side-fold` and `metric`; for problems. */
+  readonly parametersPath?: string | undefined;
+  readonly ownPath?: string | undefined;
 }
 
 /**
@@ -146,7 +161,11 @@ export interface Card {
   readonly poses: readonly Pose[];
   readonly requirements: readonly CheckedRequirement[];
   readonly equalities: readonly CheckedEquality[];
-  /** The lesson's recipe with its sizes, when one stands beside the card. */
+  /**
+   * The lesson's recipe with its sizes, when one stands beside the card: the post's, or with every parameter at its
+   * default the kind's own. As written, not put on marks; and only in the system it was written in, since a recipe
+   * is not re-applied and so says nothing about the other edition.
+   */
   readonly lesson: readonly RecipeStep[];
   readonly place: Place;
 }
@@ -174,8 +193,10 @@ export interface Piece {
   readonly height: Length;
   /** The overall size its author declared beside the bands, to be compared with their sum. */
   readonly declared: { readonly width: Length; readonly height: Length; readonly place: Place } | undefined;
+  /** At least one each. A band whose size is zero or less is read like any other; the dry fit says what is wrong. */
   readonly columns: readonly Band[];
   readonly rows: readonly Band[];
+  /** Those that run down, from the left, then those that run across, from the top: one between each two bands. */
   readonly creases: readonly Crease[];
   readonly stock: string;
   readonly grain: 'across' | 'down' | undefined;
@@ -221,7 +242,12 @@ export interface CheckedRequirement {
 }
 
 export interface CheckedEquality {
-  readonly measures: readonly { readonly text: string; readonly exact: Length; readonly printed: Length; readonly place: Place }[];
+  readonly measures: readonly {
+    readonly text: string;
+    readonly exact: Length;
+    readonly printed: Length;
+    readonly place: Place;
+  }[];
   readonly place: Place;
 }
 

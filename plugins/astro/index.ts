@@ -1,0 +1,1 @@
+export { type CreasewrightOptions, default as creasewright } from './integration.ts';

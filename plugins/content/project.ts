@@ -1,0 +1,204 @@
+import {
+  type Card,
+  dryFit,
+  type Finding,
+  type FlatPose,
+  foldCard,
+  type Panelling,
+  type PaperInUse,
+  type Problem,
+  readSize,
+  type SheetInUse,
+  type System,
+  type Unit,
+} from '../engine/index.ts';
+import { distinct, distinctSlips } from './distinct.ts';
+import { foldOf } from './entries/fold.ts';
+import type { Blog, CardSpec, FoldKind, PerEdition, Post, Supply, SupplyUse, WrittenText } from './entries/types.ts';
+import type { Library } from './library.ts';
+import { editionsFrom, makeEdition, makeKind, ruleOf } from './make-edition.ts';
+import { checkedLength, readSheetOrEnvelope } from './measures.ts';
+
+/** A post with its cards computed in both editions. */
+export interface Project {
+  readonly slug: string;
+  readonly post: Post;
+  /** None, one or several, in the order of the post. */
+  readonly cards: readonly ProjectCard[];
+  /** What the post needs, in its order, with the products themselves. */
+  readonly supplies: readonly ProjectSupply[];
+}
+
+export interface ProjectSupply {
+  readonly supply: Supply;
+  readonly use: SupplyUse;
+}
+
+export interface ProjectCard {
+  /** `card`, or made from the name. */
+  readonly key: string;
+  /** The post's name for the card, else the kind's, else the title of the post. */
+  readonly name: string;
+  /** Undefined when the card is a recipe alone. */
+  readonly kind: FoldKind | undefined;
+  readonly editions: Readonly<Record<System, CardEdition>>;
+  /** Role of a paper to its supply. */
+  readonly stock: Readonly<Record<string, Supply>>;
+}
+
+/** One card, sized and dry-fitted for one way of measuring. */
+export interface CardEdition {
+  readonly system: System;
+  readonly card: Card;
+  readonly panelling: Panelling;
+  /** One for each piece that folds. */
+  readonly closed: readonly FlatPose[];
+  readonly findings: readonly Finding[];
+  /** The sheet that the first piece is cut from. */
+  readonly sheetName: string;
+  readonly envelopeName: string | undefined;
+}
+
+/** A fold kind at its defaults in both editions. */
+export interface KindProject {
+  readonly kind: FoldKind;
+  readonly editions: Readonly<Record<System, CardEdition>>;
+}
+
+/** Computes every card of a post. A card that the engine refuses is left out and its problems are given. Pure. */
+export function computeProject(library: Library, post: Post): { project: Project; problems: readonly Problem[] } {
+  const cards: ProjectCard[] = [];
+  const problems: Problem[] = [];
+  for (const spec of post.cards) {
+    const computed = computeCard(library, post, spec);
+    problems.push(...computed.problems);
+    if (computed.card !== undefined) cards.push(computed.card);
+  }
+  const supplies = post.supplies.flatMap((use) => {
+    const supply = library.supplies.get(use.use);
+    return supply === undefined ? [] : [{ supply, use }];
+  });
+  return { project: { slug: post.slug, post, cards, supplies }, problems: distinct(problems) };
+}
+
+function computeCard(
+  library: Library,
+  post: Post,
+  spec: CardSpec,
+): { card: ProjectCard | undefined; problems: readonly Problem[] } {
+  const { blog } = library;
+  const kind = spec.kind === undefined ? undefined : library.folds.get(spec.kind.text);
+  if (spec.kind !== undefined && kind === undefined) return { card: undefined, problems: [] };
+  const stock = stockOf(library, spec);
+  const rule = ruleOf(spec, kind, post.units);
+  const made = eachSystem((system) => {
+    const { card, problems } = makeEdition(rule, system, blog);
+    const edition = card && editionOf(card, paperOf(card, spec, stock, post.units, blog));
+    return { edition, problems };
+  });
+  const ofEditions = editionsFrom(post.units).flatMap((system) => made[system].problems);
+  const problems = [...rule.problems, ...distinctSlips(ofEditions)];
+  const { inch, metric } = made;
+  if (inch.edition === undefined || metric.edition === undefined) return { card: undefined, problems };
+  const editions = { inch: inch.edition, metric: metric.edition };
+  return { card: { key: spec.key, name: spec.name ?? kind?.name ?? post.title, kind, editions, stock }, problems };
+}
+
+/** Dry-fits a kind at its defaults, in both editions. */
+export function computeKind(
+  library: Pick<Library, 'blog'>,
+  kind: FoldKind,
+): { project: KindProject | undefined; problems: readonly Problem[] } {
+  const fold = foldOf(kind);
+  const made = eachSystem((system) => {
+    const { card, problems } = makeKind(fold, system, library.blog);
+    const edition = card && editionOf(card, paperOf(card, undefined, {}, undefined, library.blog));
+    return { edition, problems };
+  });
+  const problems = distinctSlips(editionsFrom(fold.units).flatMap((system) => made[system].problems));
+  const { inch, metric } = made;
+  if (inch.edition === undefined || metric.edition === undefined) return { project: undefined, problems };
+  return { project: { kind, editions: { inch: inch.edition, metric: metric.edition } }, problems };
+}
+
+function editionOf(card: Card, paper: PaperInUse): CardEdition {
+  const folded = foldCard(card, paper);
+  const role = card.pieces[0]?.stock ?? '';
+  return {
+    system: card.system,
+    card,
+    panelling: folded.panelling,
+    closed: folded.closed,
+    findings: dryFit(folded),
+    sheetName: (paper.sheets[role] ?? paper.sheets[''])?.name ?? '',
+    envelopeName: paper.envelope?.size.name,
+  };
+}
+
+function paperOf(
+  card: Card,
+  spec: CardSpec | undefined,
+  stock: Readonly<Record<string, Supply>>,
+  units: Unit | undefined,
+  blog: Blog,
+): PaperInUse {
+  const { system } = card;
+  const usual = sheetOf(blog.sheets[system], blog.units);
+  const own = sheetIn(spec?.sheet[system], units);
+  const sheets: Record<string, SheetInUse> = {};
+  for (const role of new Set(card.pieces.map((piece) => piece.stock))) {
+    const sheet = own ?? sheetOfSupply(stock[role], system) ?? usual;
+    if (sheet !== undefined) sheets[role] = sheet;
+  }
+  if (usual !== undefined) sheets[''] = own ?? usual;
+  return {
+    envelope: envelopeOf(spec?.envelope[system], units),
+    clearance: checkedLength(blog.envelopeClearance[system], blog.units),
+    sheets,
+    promised: promiseOf(spec?.finished, system, units),
+  };
+}
+
+function stockOf(library: Library, spec: CardSpec): Readonly<Record<string, Supply>> {
+  const stock: Record<string, Supply> = {};
+  for (const role of Object.keys(spec.stock).sort()) {
+    const supply = library.supplies.get(spec.stock[role]?.text ?? '');
+    if (supply !== undefined) stock[role] = supply;
+  }
+  return stock;
+}
+
+function sheetOfSupply(supply: Supply | undefined, system: System): SheetInUse | undefined {
+  const text = supply?.sheet[system];
+  return text === undefined ? undefined : sheetOf(text, supply?.units);
+}
+
+function sheetIn(text: WrittenText | undefined, units: Unit | undefined): SheetInUse | undefined {
+  return text === undefined ? undefined : sheetOf(text.text, units);
+}
+
+function sheetOf(text: string, units: Unit | undefined): SheetInUse | undefined {
+  const { value } = readSheetOrEnvelope(text, 'sheet', units);
+  return value && { name: value.name, width: value.width, height: value.height };
+}
+
+function envelopeOf(text: WrittenText | undefined, units: Unit | undefined): PaperInUse['envelope'] {
+  if (text === undefined) return undefined;
+  const { value } = readSheetOrEnvelope(text.text, 'envelope', units);
+  return value && { size: value, place: text.place, path: text.path };
+}
+
+function promiseOf(
+  finished: PerEdition<WrittenText> | undefined,
+  system: System,
+  units: Unit | undefined,
+): PaperInUse['promised'] {
+  const text = finished?.[system];
+  const size = text === undefined ? undefined : readSize(text.text, { units }).value;
+  if (text === undefined || size === undefined) return undefined;
+  return { width: size.width, height: size.height, place: text.place, path: text.path };
+}
+
+function eachSystem<T>(make: (system: System) => T): Readonly<Record<System, T>> {
+  return { inch: make('inch'), metric: make('metric') };
+}

@@ -1,0 +1,189 @@
+import { z } from 'zod';
+
+/** Raised whenever a field changes its meaning or goes away; new fields alone do not raise it. */
+export const SUMMARY_VERSION = 1;
+
+const length = z
+  .strictObject({
+    mm: z
+      .string()
+      .regex(/^-?\d+(\/\d+)?$/)
+      .describe('Exact number of millimetres as a whole number or a fraction: `210`, `2159/10`.'),
+    inches: z
+      .string()
+      .regex(/^-?\d+(\/\d+)?$/)
+      .describe('The same length in inches, exact: `17/2`. One inch is 127/5 mm.'),
+    printed: z.string().describe('As it is printed in this edition: `8 1/2 in`.'),
+  })
+  .meta({ id: 'length', description: 'A length, exact and as printed.' });
+
+const figure = z
+  .union([length, z.number()])
+  .meta({ id: 'figure', description: 'A length, or a plain number such as a count of panels.' });
+
+const place = z
+  .strictObject({
+    file: z.string().describe("File of the author's that it stands in."),
+    line: z.int().min(1).describe('Line, from 1.'),
+    column: z.int().min(1).describe('Column, from 1.'),
+  })
+  .meta({ id: 'place', description: 'A place in a file.' });
+
+const parameter = z
+  .strictObject({
+    name: z.string().describe('Name in the fold language.'),
+    label: z.string().describe('What it is, for people.'),
+    value: figure.describe('Its value in this edition.'),
+    word: z.string().nullable().describe('The chosen word, where the parameter is a choice.'),
+    from: figure.nullable().describe('Least value that the fold allows.'),
+    to: figure.nullable().describe('Greatest value that the fold allows.'),
+  })
+  .meta({ id: 'parameter', description: 'A size that the fold leaves open.' });
+
+const band = z
+  .strictObject({
+    name: z.string().nullable().describe('Name of the band; null where a side is one measure.'),
+    start: length.describe('Distance from the left or the top edge.'),
+    size: length.describe('Its width or height, on the marks of this edition.'),
+    exact: length.describe('The same before it was put on the marks.'),
+  })
+  .meta({ id: 'band', description: 'A column or a row of a piece, between two creases or edges.' });
+
+const crease = z
+  .strictObject({
+    name: z.string().describe('Name of the crease, unique within its piece.'),
+    runs: z.enum(['down', 'across']).describe('`down`: from top to bottom. `across`: from left to right.'),
+    at: length.describe('Distance from the left edge (`down`) or from the top edge (`across`).'),
+    fold: z.enum(['valley', 'mountain']).describe('`valley` brings the faces together, `mountain` the backs.'),
+  })
+  .meta({ id: 'crease', description: 'A crease from edge to edge.' });
+
+const piece = z
+  .strictObject({
+    name: z.string().describe('Name of the piece.'),
+    stock: z.string().describe('Role of its paper; `stock` of the card says which supply that is.'),
+    grain: z
+      .enum(['across', 'down'])
+      .nullable()
+      .describe("Direction of the paper's grain on the drawing; null where it does not matter."),
+    width: length.describe('Overall width, the sum of the columns.'),
+    height: length.describe('Overall height, the sum of the rows.'),
+    columns: z.array(band).describe('From left to right.'),
+    rows: z.array(band).describe('From top to bottom.'),
+    creases: z.array(crease).describe('All creases of the piece.'),
+  })
+  .meta({ id: 'piece', description: 'A piece of paper, its face up: across to the right, down the page.' });
+
+const closed = z
+  .strictObject({
+    piece: z.string().describe('The piece that is folded.'),
+    width: length.describe('Width over everything when closed.'),
+    height: length.describe('Height over everything when closed.'),
+  })
+  .meta({ id: 'closed', description: 'A piece folded shut.' });
+
+const finding = z
+  .strictObject({
+    check: z.string().describe('Name of the check: `fits-envelope`.'),
+    outcome: z.string().describe('Which of its outcomes.'),
+    state: z
+      .enum(['pass', 'question', 'fail', 'untested'])
+      .describe(
+        '`pass`: works. `question`: can be made, but looks like a slip. `fail`: will not work. `untested`: something needed is not stated.',
+      ),
+    label: z.string().describe('The check, for people.'),
+    says: z.string().describe('The answer in a sentence, with its figures.'),
+    remedy: z.string().nullable().describe('What to do about it.'),
+    figure: figure.nullable().describe('The figure that was found.'),
+    limit: figure.nullable().describe('What it was held against.'),
+    witness: z.string().nullable().describe('The piece, panel, crease or measure that shows it.'),
+    place: place.describe('Where the cure belongs.'),
+    path: z.string().describe('Path in the frontmatter of that file: `cards[1].envelope`.'),
+  })
+  .meta({ id: 'finding', description: 'An answer of the dry fit.' });
+
+export const editionSchema = z
+  .strictObject({
+    system: z.enum(['inch', 'metric']).describe('The way of measuring it was made for.'),
+    mark: length.describe('Every printed length is a whole number of these.'),
+    sheet: z.string().describe('The sheet that the first piece is cut from.'),
+    envelope: z.string().nullable().describe('The envelope, where one is named.'),
+    parameters: z.array(parameter).describe('The sizes of the fold, in its order.'),
+    pieces: z.array(piece).describe('All pieces of paper.'),
+    closed: z.array(closed).describe('Closed size of each piece that folds.'),
+    findings: z.array(finding).describe('Every answer of the dry fit.'),
+  })
+  .meta({
+    id: 'edition',
+    description: 'A card sized for one way of measuring. It is not a conversion: the rule of the fold is applied anew.',
+  });
+
+const card = z
+  .strictObject({
+    key: z.string().describe('Name of the card in addresses: `card`, or made from its name.'),
+    name: z.string().describe('The card, for people.'),
+    fold: z
+      .strictObject({
+        id: z.string().describe('Id of the fold kind.'),
+        name: z.string().describe('Its name.'),
+        family: z.string().nullable().describe('The family it belongs to.'),
+      })
+      .nullable()
+      .describe('The fold kind; null where the card is given by a recipe alone.'),
+    stock: z.record(z.string(), z.string()).describe('Role of each paper to the id of its supply.'),
+    editions: z
+      .strictObject({ inch: editionSchema, metric: editionSchema })
+      .describe('The card in both ways of measuring.'),
+  })
+  .meta({ id: 'card', description: 'One card of the project.' });
+
+const supply = z
+  .strictObject({
+    id: z.string().describe('Id of the supply.'),
+    name: z.string().describe('The product.'),
+    category: z.string().describe('What it is.'),
+    maker: z.string().nullable().describe('Who makes it.'),
+    for: z.string().nullable().describe('What it is used for in this project.'),
+    amount: z.string().nullable().describe('How much is needed, in words.'),
+    discontinued: z.boolean().describe('No longer made.'),
+    substitutes: z.array(z.string()).describe('Ids of supplies that do the same job, the best first.'),
+  })
+  .meta({ id: 'supply', description: 'A product that the project uses.' });
+
+/** The `project.json` beside each project: all that was computed, for other programs. */
+export const projectSummarySchema = z
+  .strictObject({
+    schemaVersion: z.literal(SUMMARY_VERSION).describe('Version of this description.'),
+    slug: z.string().describe('Name of the project in addresses.'),
+    title: z.string().describe('Title of the post.'),
+    summary: z.string().describe('One or two sentences.'),
+    date: z
+      .string()
+      .regex(/^\d{4}-\d{2}-\d{2}$/)
+      .describe('Day of publication, year-month-day.'),
+    updated: z
+      .string()
+      .regex(/^\d{4}-\d{2}-\d{2}$/)
+      .nullable()
+      .describe('Day of the last real change.'),
+    invented: z.boolean().describe('Whether the project is invented, as in a demonstration.'),
+    techniques: z.array(z.string()).describe('Ids of the techniques used.'),
+    tools: z.array(z.string()).describe('Tools needed.'),
+    supplies: z.array(supply).describe('Products used, in the order of the post.'),
+    cards: z.array(card).describe('None, one or several.'),
+  })
+  .meta({
+    title: 'Project summary',
+    description: 'A card project with its computed sizes and the findings of its dry fit.',
+  });
+
+export type ProjectSummary = z.infer<typeof projectSummarySchema>;
+export type EditionSummary = z.infer<typeof editionSchema>;
+export type LengthSummary = z.infer<typeof length>;
+export type FigureSummary = z.infer<typeof figure>;
+export type FindingSummary = z.infer<typeof finding>;
+
+/** The description of `project.json` as JSON Schema (draft 2020-12). */
+export function projectSummaryJsonSchema(): Record<string, unknown> {
+  return z.toJSONSchema(projectSummarySchema, { target: 'draft-2020-12' }) as Record<string, unknown>;
+}

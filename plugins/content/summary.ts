@@ -1,0 +1,139 @@
+import {
+  type Finding,
+  type FlatPose,
+  formatLength,
+  Length,
+  type Piece,
+  type System,
+  sayFinding,
+} from '../engine/index.ts';
+import type { CardEdition, Project, ProjectCard } from './project.ts';
+import {
+  type EditionSummary,
+  type FigureSummary,
+  type FindingSummary,
+  type LengthSummary,
+  type ProjectSummary,
+  SUMMARY_VERSION,
+} from './schemas/summary.ts';
+
+/** The project as plain data for `project.json`. The same project gives the same keys in the same order. */
+export function summarise(project: Project): ProjectSummary {
+  const { post } = project;
+  return {
+    schemaVersion: SUMMARY_VERSION,
+    slug: project.slug,
+    title: post.title,
+    summary: post.summary,
+    date: post.date,
+    updated: post.updated ?? null,
+    invented: post.invented,
+    techniques: [...post.techniques],
+    tools: [...post.tools],
+    supplies: project.supplies.map(({ supply, use }) => ({
+      id: supply.id,
+      name: supply.name,
+      category: supply.category,
+      maker: supply.maker ?? null,
+      for: use.for ?? null,
+      amount: use.amount ?? null,
+      discontinued: supply.discontinued,
+      substitutes: [...supply.substitutes],
+    })),
+    cards: project.cards.map(summariseCard),
+  };
+}
+
+function summariseCard(card: ProjectCard): ProjectSummary['cards'][number] {
+  const { kind } = card;
+  return {
+    key: card.key,
+    name: card.name,
+    fold: kind === undefined ? null : { id: kind.id, name: kind.name, family: kind.family ?? null },
+    stock: Object.fromEntries(Object.entries(card.stock).map(([role, supply]) => [role, supply.id])),
+    editions: { inch: summariseEdition(card.editions.inch), metric: summariseEdition(card.editions.metric) },
+  };
+}
+
+/** One edition of a card, of a post or of a kind at its defaults. */
+export function summariseEdition(edition: CardEdition): EditionSummary {
+  const { card, system } = edition;
+  const length = (value: Length): LengthSummary => summariseLength(value, system);
+  const figure = (value: Length | number | undefined): FigureSummary | null => summariseFigure(value, system);
+  return {
+    system,
+    mark: length(card.mark),
+    sheet: edition.sheetName,
+    envelope: edition.envelopeName ?? null,
+    parameters: card.parameters.map((parameter) => ({
+      name: parameter.name,
+      label: parameter.label,
+      value: figure(parameter.value) ?? 0,
+      word: parameter.word ?? null,
+      from: figure(parameter.from),
+      to: figure(parameter.to),
+    })),
+    pieces: card.pieces.map((piece) => summarisePiece(piece, length)),
+    closed: edition.closed.map((pose) => summariseClosed(pose, length)),
+    findings: edition.findings.map((finding) => summariseFinding(finding, system)),
+  };
+}
+
+function summarisePiece(piece: Piece, length: (value: Length) => LengthSummary): EditionSummary['pieces'][number] {
+  const bands = (all: Piece['columns']) =>
+    all.map((band) => ({
+      name: band.name ?? null,
+      start: length(band.start),
+      size: length(band.size),
+      exact: length(band.exact),
+    }));
+  return {
+    name: piece.name,
+    stock: piece.stock,
+    grain: piece.grain ?? null,
+    width: length(piece.width),
+    height: length(piece.height),
+    columns: bands(piece.columns),
+    rows: bands(piece.rows),
+    creases: piece.creases.map(({ name, runs, at, fold }) => ({ name, runs, at: length(at), fold })),
+  };
+}
+
+function summariseClosed(pose: FlatPose, length: (value: Length) => LengthSummary): EditionSummary['closed'][number] {
+  const { left, top, right, bottom } = pose.box;
+  return {
+    piece: pose.panels[0]?.piece ?? '',
+    width: length(Length.fromMm(right.sub(left))),
+    height: length(Length.fromMm(bottom.sub(top))),
+  };
+}
+
+export function summariseFinding(finding: Finding, system: System): FindingSummary {
+  const { label, says, remedy } = sayFinding(finding, system);
+  return {
+    check: finding.check,
+    outcome: finding.outcome,
+    state: finding.state,
+    label,
+    says,
+    remedy: remedy ?? null,
+    figure: summariseFigure(finding.figure, system),
+    limit: summariseFigure(finding.limit, system),
+    witness: finding.witness ?? null,
+    place: { file: finding.place.file, line: finding.place.line, column: finding.place.column },
+    path: finding.path,
+  };
+}
+
+export function summariseLength(length: Length, system: System): LengthSummary {
+  return {
+    mm: length.mm.toFraction(),
+    inches: length.inches.toFraction(),
+    printed: formatLength(length, system),
+  };
+}
+
+function summariseFigure(value: Length | number | undefined, system: System): FigureSummary | null {
+  if (value === undefined) return null;
+  return value instanceof Length ? summariseLength(value, system) : value;
+}

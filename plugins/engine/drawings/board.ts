@@ -1,0 +1,98 @@
+import { ARROW_LENGTH_MM, ARROW_WIDTH_MM } from './line-types.ts';
+import type { SceneItem, SceneLabel, SceneLine } from './scene.ts';
+import { type Box, drawable, labelBox } from './text-metrics.ts';
+
+/** Least room between two labels, and between a label and a line, in mm. */
+const LABEL_CLEARANCE_MM = 0.6;
+const LINE_CLEARANCE_MM = 0.3;
+
+/**
+ * The drawing sheet while it is being filled: keeps what is drawn, and finds for a label the first of several places
+ * where it lies clear of every line and label drawn before it, within the room where letters may stand.
+ */
+export class Board {
+  readonly items: SceneItem[] = [];
+  readonly #labels: Box[] = [];
+  readonly #lines: Box[] = [];
+  readonly #room: Box;
+
+  constructor(room: Box) {
+    this.#room = room;
+  }
+
+  /** Draws what `attempt` draws if it says it succeeded, else nothing. Returns whether it did. */
+  try(attempt: (board: Board) => boolean): boolean {
+    const copy = new Board(this.#room);
+    copy.items.push(...this.items);
+    copy.#labels.push(...this.#labels);
+    copy.#lines.push(...this.#lines);
+    const succeeded = attempt(copy);
+    if (succeeded) {
+      this.items.push(...copy.items.slice(this.items.length));
+      this.#labels.push(...copy.#labels.slice(this.#labels.length));
+      this.#lines.push(...copy.#lines.slice(this.#lines.length));
+    }
+    return succeeded;
+  }
+
+  /** Draws as told, without looking for room. A label's characters become ones the face has. */
+  add(...items: readonly SceneItem[]): void {
+    for (const item of items) {
+      if (item.kind === 'label') {
+        this.items.push({ ...item, text: drawable(item.text) });
+        this.#labels.push(labelBox(item));
+        continue;
+      }
+      this.items.push(item);
+      if (item.kind === 'line') this.#lines.push(lineBox(item));
+      if (item.kind === 'arc') {
+        const { centre, radius } = item;
+        this.#lines.push(grown({ left: centre.x, right: centre.x, top: centre.y, bottom: centre.y }, radius));
+      }
+    }
+  }
+
+  /** Draws the label at the first candidate that is clear; false when none is. */
+  place(candidates: Iterable<SceneLabel>): boolean {
+    for (const label of candidates) {
+      if (!this.isClear(labelBox(label))) continue;
+      this.add(label);
+      return true;
+    }
+    return false;
+  }
+
+  /** Whether a box lies within the room and clear of everything drawn so far. */
+  isClear(box: Box): boolean {
+    const { left, right, top, bottom } = this.#room;
+    if (box.left < left || box.right > right || box.top < top || box.bottom > bottom) return false;
+    const apart = grown(box, LABEL_CLEARANCE_MM);
+    const off = grown(box, LINE_CLEARANCE_MM);
+    return !this.#labels.some((other) => overlap(apart, other)) && !this.#lines.some((line) => overlap(off, line));
+  }
+}
+
+export function overlap(a: Box, b: Box): boolean {
+  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+}
+
+function grown(box: Box, by: number): Box {
+  return { left: box.left - by, right: box.right + by, top: box.top - by, bottom: box.bottom + by };
+}
+
+/** Box of a line; lines that letters could touch are level or upright, or short leaders. */
+function lineBox(line: SceneLine): Box {
+  const box = {
+    left: Math.min(line.from.x, line.to.x),
+    right: Math.max(line.from.x, line.to.x),
+    top: Math.min(line.from.y, line.to.y),
+    bottom: Math.max(line.from.y, line.to.y),
+  };
+  const arrows = line.arrows !== undefined && line.arrows !== 'none';
+  if (!arrows) return box;
+  const upright = box.right - box.left < ARROW_LENGTH_MM / 100;
+  const half = ARROW_WIDTH_MM / 2;
+  return upright
+    ? { ...box, left: box.left - half, right: box.right + half }
+    : { ...box, top: box.top - half, bottom: box.bottom + half };
+}

@@ -1,0 +1,49 @@
+import type { FlatPose } from '../../assembly/index.ts';
+import { systemOf } from '../../units/index.ts';
+import { closedSizeOf, pieceOf } from '../closed-shape.ts';
+import { finding } from '../finding.ts';
+import { closingPieces } from '../fold-card.ts';
+import { nextSize, roomIn, type Sides, sidesOf } from '../sizes.ts';
+import type { Finding, FoldedCard } from '../types.ts';
+
+/**
+ * Whether the closed card goes into its envelope, either way round, with the room that the maker wants left in all
+ * along each side. The figure is the lesser room. Where several pieces fold, the one with least room decides.
+ */
+export function fitsEnvelope(folded: FoldedCard): Finding[] {
+  const { card, closed, envelope, clearance } = folded;
+  const unclosed = closingPieces(card).find(
+    (piece) => !closed.some((pose) => pieceOf(pose) === piece.name && pose.obstruction === undefined),
+  );
+  if (unclosed) return [finding('fits-envelope', 'does-not-close', { facts: { piece: unclosed.name }, at: unclosed })];
+  const whole = outermost(closed);
+  if (envelope === undefined) {
+    const next = nextSize('envelope', card.system, whole, clearance);
+    return [finding('fits-envelope', 'no-envelope', { facts: { next }, at: { place: card.place, path: '' } })];
+  }
+  const outer = sidesOf(envelope.size);
+  const room = roomIn(outer, whole);
+  const tightest = closed.find((pose) => roomIn(outer, sidesOf(closedSizeOf(pose))).least.equals(room.least));
+  const piece = tightest ? pieceOf(tightest) : '';
+  const facts = { piece, envelope: envelope.size.name, along: room.along, across: room.across };
+  const shown = { at: envelope, figure: room.least, limit: clearance, witness: piece };
+  if (!room.least.lessThan(clearance)) {
+    return [finding('fits-envelope', 'fits', { facts: { ...facts, clearance }, ...shown })];
+  }
+  const next = nextSize('envelope', systemOf(envelope.size.unit), whole, clearance);
+  return [
+    room.least.isPositive
+      ? finding('fits-envelope', 'tight', { facts: { ...facts, clearance, next }, ...shown })
+      : finding('fits-envelope', 'too-big', { facts: { ...facts, next }, ...shown }),
+  ];
+}
+
+/** The longest and the widest that any closed piece reaches. */
+function outermost(closed: readonly FlatPose[]): Sides {
+  return closed
+    .map((pose) => sidesOf(closedSizeOf(pose)))
+    .reduce((a, b) => ({
+      long: a.long.moreThan(b.long) ? a.long : b.long,
+      short: a.short.moreThan(b.short) ? a.short : b.short,
+    }));
+}

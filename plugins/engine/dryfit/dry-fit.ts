@@ -1,0 +1,30 @@
+import { closedSize } from './checks/closed-size.ts';
+import { closesFlat } from './checks/closes-flat.ts';
+import { declaredEqualities } from './checks/declared-equalities.ts';
+import { fitsEnvelope } from './checks/fits-envelope.ts';
+import { fitsSheet } from './checks/fits-sheet.ts';
+import { looksLikeHalf } from './checks/looks-like-half.ts';
+import { recipeAgrees } from './checks/recipe-agrees.ts';
+import { requirements } from './checks/requirements.ts';
+import { scoresInside } from './checks/scores-inside.ts';
+import { sumOfPanels } from './checks/sum-of-panels.ts';
+import type { Finding, FoldedCard } from './types.ts';
+
+/** In the order in which a maker meets the questions: the paper, the scores, the folding, the envelope. */
+const CHECKS: readonly ((folded: FoldedCard) => Finding[])[] = [
+  fitsSheet,
+  scoresInside,
+  sumOfPanels,
+  declaredEqualities,
+  requirements,
+  recipeAgrees,
+  looksLikeHalf,
+  closesFlat,
+  closedSize,
+  fitsEnvelope,
+];
+
+/** Every finding of every check, in the order of the checks. */
+export function dryFit(folded: FoldedCard): Finding[] {
+  return CHECKS.flatMap((check) => check(folded));
+}

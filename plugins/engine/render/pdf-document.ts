@@ -1,0 +1,64 @@
+/** What is asked of a PDF library: the part of pdfkit's document that the renderer uses. Lengths in points. */
+export interface PdfDocument {
+  /** The catalogue, open for entries that have no method. */
+  readonly _root: { readonly data: Record<string, unknown> };
+  /** Writes the library's own XMP, with texts it does not escape; replaced by the renderer's. */
+  _addInfo: () => void;
+  appendXML(xml: string): unknown;
+  addPage(options: { readonly size: readonly [number, number]; readonly margin: number }): unknown;
+  addStructure(element: PdfStructure): unknown;
+  struct(type: string, options?: StructureOptions, children?: readonly (() => void)[]): PdfStructure;
+  registerFont(name: string, source: unknown): unknown;
+  font(name: string, size: number): unknown;
+  text(text: string, x: number, y: number, options: TextOptions): unknown;
+  save(): unknown;
+  restore(): unknown;
+  rotate(degrees: number, options: { readonly origin: readonly [number, number] }): unknown;
+  lineWidth(width: number): unknown;
+  lineCap(cap: 'butt' | 'square'): unknown;
+  dash(lengths: readonly number[]): unknown;
+  undash(): unknown;
+  moveTo(x: number, y: number): unknown;
+  lineTo(x: number, y: number): unknown;
+  arc(x: number, y: number, radius: number, from: number, to: number): unknown;
+  circle(x: number, y: number, radius: number): unknown;
+  polygon(...points: readonly (readonly [number, number])[]): unknown;
+  stroke(): unknown;
+  fill(): unknown;
+  fillOpacity(opacity: number): unknown;
+  on(event: 'data', listener: (chunk: Uint8Array) => void): unknown;
+  on(event: 'end', listener: () => void): unknown;
+  on(event: 'error', listener: (error: unknown) => void): unknown;
+  end(): unknown;
+}
+
+export interface PdfStructure {
+  add(child: PdfStructure): unknown;
+  end(): unknown;
+}
+
+export interface StructureOptions {
+  readonly alt?: string;
+  readonly bbox?: readonly [number, number, number, number];
+}
+
+export interface TextOptions {
+  readonly lineBreak: false;
+  readonly baseline: 'alphabetic';
+  /** OpenType features. */
+  readonly features: readonly string[];
+}
+
+/** How the document is begun. */
+export interface PdfDocumentOptions {
+  readonly autoFirstPage: false;
+  /** Compressed streams would depend on the zlib at hand: the same bytes everywhere only without. */
+  readonly compress: false;
+  readonly pdfVersion: '1.7';
+  readonly tagged: true;
+  readonly displayTitle: true;
+  readonly lang: string;
+  /** No standard font: everything is set in the fonts given. */
+  readonly font: '';
+  readonly info: Readonly<Record<string, string | Date>>;
+}

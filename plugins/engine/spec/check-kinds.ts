@@ -1,0 +1,166 @@
+import { sourcesOf } from './check-names.ts';
+import type { Expression } from './expression.ts';
+import { checkKind, type Names, naturalKind, type Slip } from './kinds.ts';
+import { type Report, suggest } from './report.ts';
+import type { Fold, PieceSpec, RecipeStepSpec, StripSpec } from './types.ts';
+
+/** A length, a plain number, or not known because its own text is faulty. */
+export type Known = 'length' | 'number' | 'unsure';
+
+/**
+ * Checks every expression of a fold: its names, and that lengths and counts are not confused.
+ *
+ * `order` is the order in which parameters and values can be worked out; what is not in it needs itself.
+ * `faulty` are names whose own text could not be read: nothing is said about them again.
+ */
+export function checkKinds(fold: Fold, order: readonly string[], faulty: ReadonlySet<string>, report: Report): void {
+  const kinds = kindsOfNames(fold, order, faulty, report);
+  const names = namesFor(fold, fold.pieces, kinds, faulty);
+  const nameless = { ...names, measure: (): Slip => NO_PIECES_HERE };
+  const lengths = (expressions: readonly (Expression | undefined)[], within: Names): void => {
+    for (const expression of expressions) if (expression) checkKind(expression, 'length', within, report);
+  };
+  for (const parameter of fold.parameters) {
+    const want = parameter.type === 'count' ? 'number' : 'length';
+    for (const limit of [parameter.from, parameter.to]) if (limit) checkKind(limit, want, nameless, report);
+  }
+  fold.pieces.forEach((piece, index) => {
+    lengths(expressionsOf(piece), namesFor(fold, fold.pieces.slice(0, index), kinds, faulty, piece));
+  });
+  for (const { left, right } of fold.require) checkBoth(left, right, names, report);
+  for (const { measures } of fold.same)
+    lengths(
+      measures.map(({ expression }) => expression),
+      names,
+    );
+  lengths(fold.recipe.flatMap(expressionsOfStep), names);
+}
+
+/** Works out what each parameter and value is, and checks the expressions that they are made from. */
+export function kindsOfNames(
+  fold: Fold,
+  order: readonly string[],
+  faulty: ReadonlySet<string>,
+  report: Report,
+): Map<string, Known> {
+  const items = new Map([...fold.values, ...fold.parameters].map((item) => [item.name, item]));
+  const kinds = new Map<string, Known>([...faulty, ...items.keys()].map((name) => [name, 'unsure']));
+  const names = { ...namesFor(fold, [], kinds, faulty), measure: (): Slip => NO_PIECES_HERE };
+  for (const name of order) {
+    const item = items.get(name);
+    if (item === undefined) continue;
+    const want = 'value' in item || item.type === 'choice' ? 'any' : item.type === 'count' ? 'number' : 'length';
+    const found = sourcesOf(item).map((expression) => checkKind(expression, want, names, report));
+    const first = found[0];
+    if (first === undefined || found.includes(undefined)) continue;
+    if (found.some((kind) => kind !== first)) {
+      report.at(item.place, `parameters.${name}`, {
+        code: 'mixed-choice',
+        wrote: name,
+        takes: 'words that all stand for lengths, or all for plain numbers',
+        remedy: 'Multiply the plain numbers by a length.',
+      });
+    } else kinds.set(name, first);
+  }
+  return kinds;
+}
+
+export const NO_PIECES_HERE: Slip = {
+  code: 'measure-too-early',
+  takes: 'numbers, and names of parameters and values',
+  remedy:
+    'Pieces are made from these sizes, so they cannot be measured here. Use the size that the piece was made from.',
+};
+
+export function namesFor(
+  fold: Fold,
+  pieces: readonly PieceSpec[],
+  kinds: ReadonlyMap<string, Known>,
+  faulty: ReadonlySet<string>,
+  own?: PieceSpec,
+): Names {
+  return {
+    kindOf: (name) => kinds.get(name),
+    measure: (path) => findMeasure(path, fold, pieces, faulty, own),
+    known: [...fold.parameters.map(({ name }) => name), ...fold.values.map(({ name }) => name)],
+  };
+}
+
+function findMeasure(
+  path: readonly string[],
+  fold: Fold,
+  pieces: readonly PieceSpec[],
+  faulty: ReadonlySet<string>,
+  own: PieceSpec | undefined,
+): true | Slip {
+  const [name = '', ...parts] = path;
+  const wrote = path.join('.');
+  const piece = pieces.find((candidate) => candidate.name === name);
+  if (piece === undefined) {
+    if (faulty.has(name)) return true;
+    const later = fold.pieces.some((candidate) => candidate.name === name);
+    const known = pieces.map((candidate) => candidate.name);
+    const takes = known.length === 0 ? 'a size; no piece comes before this one' : `a measure of ${known.join(', ')}`;
+    const remedyForOwn = ownBand(path, own);
+    if (remedyForOwn !== undefined) return { code: 'measure-of-itself', takes, remedy: remedyForOwn };
+    if (later) return { code: 'measure-too-early', takes, remedy: `Put \`${name}\` before this piece.` };
+    return { code: 'unknown-piece', takes, remedy: suggest(name, known, `No piece is called \`${name}\`.`) };
+  }
+  const bands = [...bandNames(piece.across), ...bandNames(piece.down)];
+  const takes =
+    bands.length === 0 ? `\`${name}.width\` or \`${name}.height\`` : `${name}, or one of its bands ${bands.join(', ')}`;
+  const [first, second] = parts;
+  if (parts.length > 2) {
+    return {
+      code: 'unknown-band',
+      wrote,
+      takes,
+      remedy: 'Name a piece, then a column, a row or both, then `width` or `height`.',
+    };
+  }
+  const fits =
+    second === undefined
+      ? first === undefined || bands.includes(first)
+      : bandNames(piece.across).includes(first ?? '') && bandNames(piece.down).includes(second);
+  if (fits) return true;
+  const wrong = parts.find((part) => !bands.includes(part)) ?? wrote;
+  return {
+    code: 'unknown-band',
+    wrote,
+    takes,
+    remedy: suggest(wrong, bands, `\`${name}\` has no band called \`${wrong}\`.`),
+  };
+}
+
+/** A piece cannot be measured while it is being made, by its own name or by that of one of its bands. */
+function ownBand([name = '']: readonly string[], own: PieceSpec | undefined): string | undefined {
+  if (own === undefined) return undefined;
+  if (name === own.name)
+    return `\`${name}\` cannot be measured while it is being made. Use the size that it is made from.`;
+  const bands = [...(own.across?.bands ?? []), ...(own.down?.bands ?? [])];
+  const band = bands.find((candidate) => candidate.name === name);
+  if (band === undefined) return undefined;
+  return `\`${name}\` cannot be measured while its piece is being made. Use its size: \`${band.size?.text ?? 'rest'}\`.`;
+}
+
+function bandNames(strip: StripSpec | undefined): string[] {
+  return (strip?.bands ?? []).flatMap(({ name }) => (name === undefined ? [] : [name]));
+}
+
+export function expressionsOf(piece: PieceSpec): Expression[] {
+  const bands = [...(piece.across?.bands ?? []), ...(piece.down?.bands ?? [])];
+  const sizes = piece.size ? [piece.size.width, piece.size.height] : [];
+  return [...sizes, ...bands.flatMap(({ size }) => (size ? [size] : []))];
+}
+
+function expressionsOfStep(step: RecipeStepSpec): Expression[] {
+  const along = step.along ? [step.along.length] : [];
+  return [step.cut.width, step.cut.height, ...along, ...step.scores.map(({ at }) => at)];
+}
+
+/** A condition compares two lengths or two plain numbers; a bare number is whatever the other side is. */
+function checkBoth(left: Expression, right: Expression, names: Names, report: Report): void {
+  const shared = naturalKind(left, names) ?? naturalKind(right, names) ?? 'length';
+  checkKind(left, shared, names, report);
+  checkKind(right, shared, names, report);
+}

@@ -1,0 +1,200 @@
+import { placeWithin } from '../diagnostics/index.ts';
+import type { Expression, Operator, Term } from './expression.ts';
+import { type Complaint, Report, suggest } from './report.ts';
+import { isName } from './words.ts';
+
+/** What an amount is. `bare` is a number that may still become a length, as its neighbours have it. */
+export type Kind = 'length' | 'number' | 'bare';
+
+/** The names an expression may use, and what each stands for. */
+export interface Names {
+  /** Kind of a parameter or value; undefined when there is none of that name. `unsure` when its own text is faulty. */
+  kindOf(name: string): 'length' | 'number' | 'unsure' | undefined;
+  /** True when the piece comes earlier and has that part; otherwise what to say. */
+  measure(path: readonly string[]): true | Slip;
+  /** For suggestions. */
+  readonly known: readonly string[];
+}
+
+/**
+ * What an expression comes out as, or undefined after reporting why it cannot be worked out.
+ *
+ * `want` says what is needed where it stands: a bare number is then taken for that. Every name in it is checked.
+ */
+export function checkKind(
+  expression: Expression,
+  want: 'length' | 'number' | 'any',
+  names: Names,
+  report: Report,
+): 'length' | 'number' | undefined {
+  const before = report.problems.length;
+  const kind = kindOfTerm(expression.root, expression, names, report);
+  if (kind === undefined || report.problems.length > before) return undefined;
+  if (kind === 'bare') {
+    if (want === 'number') return 'number';
+    return needsUnit(expression.root, expression, report) ? undefined : 'length';
+  }
+  if (want === 'any' || want === kind) return kind;
+  complain(expression.root, expression, report, want === 'length' ? NOT_A_LENGTH : NOT_A_COUNT);
+  return undefined;
+}
+
+/** What an expression is on its own; undefined for a bare number, which takes after its surroundings. */
+export function naturalKind(expression: Expression, names: Names): 'length' | 'number' | undefined {
+  const kind = kindOfTerm(expression.root, expression, names, new Report());
+  return kind === 'bare' ? undefined : kind;
+}
+
+function kindOfTerm(term: Term, expression: Expression, names: Names, report: Report): Kind | undefined {
+  switch (term.is) {
+    case 'number':
+      return term.unit === undefined ? 'bare' : 'length';
+    case 'negative':
+      return kindOfTerm(term.of, expression, names, report);
+    case 'embedded':
+      return kindOfTerm(term.expression.root, term.expression, names, report);
+    case 'name': {
+      const kind = names.kindOf(term.name);
+      if (kind === undefined) complain(term, expression, report, unknownName(term.name, names));
+      return kind === 'unsure' ? undefined : kind;
+    }
+    case 'measure': {
+      const answer = names.measure(term.path);
+      if (answer !== true) complain(term, expression, report, answer);
+      return answer === true ? 'length' : undefined;
+    }
+    case 'operation': {
+      const left = kindOfTerm(term.left, expression, names, report);
+      const right = kindOfTerm(term.right, expression, names, report);
+      if (left === undefined || right === undefined) return undefined;
+      const kind = kindOfOperation(term.operator, left, right);
+      if (typeof kind === 'object') {
+        complain(
+          term,
+          expression,
+          report,
+          kind === MIXED ? mixed(left === 'number' ? term.left : term.right, expression) : kind,
+        );
+        return undefined;
+      }
+      if (kind === 'length' && isSum(term.operator)) {
+        const bare = left === 'bare' ? term.left : right === 'bare' ? term.right : undefined;
+        if (bare && needsUnit(bare, expression, report)) return undefined;
+      }
+      return kind;
+    }
+  }
+}
+
+export function isSum(operator: Operator): boolean {
+  return operator !== '*' && operator !== '/';
+}
+
+/** What is wrong with a part of an expression; what was written is taken from its place. */
+export type Slip = Omit<Complaint, 'wrote'>;
+
+/**
+ * What comes of two amounts.
+ *
+ * Beside * and / a bare number is a scalar. Beside + and - and in `smaller of` it is whatever the other side is.
+ */
+export function kindOfOperation(operator: Operator, left: Kind, right: Kind): Kind | Slip {
+  if (operator === '*') {
+    if (left === 'length' && right === 'length') return AREA;
+    if (left === 'length' || right === 'length') return 'length';
+    return left === 'bare' && right === 'bare' ? 'bare' : 'number';
+  }
+  if (operator === '/') {
+    if (right === 'length') return left === 'length' ? 'number' : UPSIDE_DOWN;
+    if (left === 'length') return 'length';
+    return left === 'bare' && right === 'bare' ? 'bare' : 'number';
+  }
+  if (left === right) return left;
+  if (left === 'bare') return right;
+  if (right === 'bare') return left;
+  return MIXED;
+}
+
+const AREA: Slip = {
+  code: 'length-times-length',
+  takes: 'a length times a number',
+  remedy: 'Multiply by a number without a unit: a length times a length would be an area.',
+};
+
+const UPSIDE_DOWN: Slip = {
+  code: 'number-over-length',
+  takes: 'a length divided by a number, or by another length',
+  remedy: 'Turn the division round, or divide by a number without a unit.',
+};
+
+const MIXED: Slip = {
+  code: 'length-with-count',
+  takes: 'two lengths, or two counts',
+  remedy: 'Multiply the count by a length first.',
+};
+
+function mixed(count: Term, expression: Expression): Slip {
+  return { ...MIXED, remedy: `\`${textOf(count, expression)}\` is a plain number. Multiply it by a length first.` };
+}
+
+const NOT_A_LENGTH: Slip = {
+  code: 'number-for-length',
+  takes: 'a length',
+  remedy: 'This comes out as a plain number. Multiply it by a length.',
+};
+
+const NOT_A_COUNT: Slip = {
+  code: 'length-for-number',
+  takes: 'a plain number',
+  remedy: 'Write a number without a unit.',
+};
+
+/** Reports a bare number that would have to be a length in a file that states no unit; true when it did. */
+function needsUnit(term: Term, expression: Expression, report: Report): boolean {
+  if (term.is === 'embedded') return needsUnit(term.expression.root, term.expression, report);
+  if (expression.units !== undefined) return false;
+  const wrote = textOf(term, expression);
+  complain(term, expression, report, {
+    code: 'no-unit',
+    takes: 'a length with its unit',
+    remedy: `Write \`${wrote} in\` or \`${wrote} mm\`, or state \`units: in\` once for the whole file.`,
+  });
+  return true;
+}
+
+function unknownName(name: string, names: Names): Slip {
+  const takes = names.known.length === 0 ? 'a size, as `4 1/4`' : `a size, or one of ${names.known.join(', ')}`;
+  const parts = name.split('-');
+  for (let cut = 1; cut < parts.length; cut++) {
+    const [left, right] = [parts.slice(0, cut).join('-'), parts.slice(cut).join('-')];
+    const isKnown = (part: string): boolean => names.known.includes(part) || /^\d/u.test(part);
+    if (isKnown(left) && isKnown(right)) {
+      const remedy = `A name may hold a hyphen, so this is read as one name. To subtract, write \`${left} - ${right}\`.`;
+      return { code: 'minus-in-name', takes, remedy };
+    }
+  }
+  const times = /^(.+)x(.+)$/u.exec(name);
+  if (times?.[1] && times[2] && names.known.includes(times[1]) && names.known.includes(times[2])) {
+    const remedy = `Put a space each side of the x: \`${times[1]} x ${times[2]}\`.`;
+    return { code: 'size-without-spaces', takes: 'a size, as `width x height`', remedy };
+  }
+  const otherwise = isName(name)
+    ? `Nothing here is called \`${name}\`. Add it under \`parameters\` or \`values\`.`
+    : 'Write a name.';
+  return { code: 'unknown-name', takes, remedy: suggest(name, names.known, otherwise) };
+}
+
+export function textOf(term: Term, expression: Expression): string {
+  if (term.is === 'embedded') return term.expression.text;
+  const { node, offset } = expression.written;
+  return node.text.slice(offset + term.start, offset + term.end);
+}
+
+function complain(term: Term, expression: Expression, report: Report, slip: Slip): void {
+  if (term.is === 'embedded') {
+    complain(term.expression.root, term.expression, report, slip);
+    return;
+  }
+  const { node, offset, path } = expression.written;
+  report.at(placeWithin(node, offset + term.start), path, { wrote: textOf(term, expression), ...slip });
+}

@@ -1,0 +1,15 @@
+import { named, type Sentences } from './sentence.ts';
+
+export const declaredEqualities: Sentences<'declared-equalities'> = {
+  equal: ({ measures, value }, words) => ({
+    says: `Declared the same and the same: ${measures}, each ${words.length(value)}.`,
+  }),
+  differ: ({ first, second, firstValue, secondValue, by }, words) => ({
+    says: `${named(first)} and ${named(second)} are declared the same, but are ${words.length(firstValue)} and ${words.length(secondValue)}: ${words.length(by)} apart.`,
+    remedy: `Make ${named(second)} ${words.length(firstValue)}, or take the two out of \`same\`.`,
+  }),
+  'differ-in-print': ({ first, second, firstValue, secondValue, by }, words) => ({
+    says: `${named(first)} and ${named(second)} are the same, but would be printed as ${words.length(firstValue)} and ${words.length(secondValue)}: ${words.length(by)} apart.`,
+    remedy: `Choose sizes that fall on the marks of the ruler, or give this edition sizes of its own.`,
+  }),
+};

@@ -1,0 +1,1 @@
+export { CHECK_LABELS, sayFinding } from './say-finding.ts';

@@ -1,0 +1,57 @@
+import type { CheckName, Finding } from '../../dryfit/index.ts';
+import type { System } from '../../units/index.ts';
+import { closedSize } from './closed-size.ts';
+import { closesFlat } from './closes-flat.ts';
+import { declaredEqualities } from './declared-equalities.ts';
+import { fitsEnvelope } from './fits-envelope.ts';
+import { fitsSheet } from './fits-sheet.ts';
+import { looksLikeHalf } from './looks-like-half.ts';
+import { recipeAgrees } from './recipe-agrees.ts';
+import { requirements } from './requirements.ts';
+import { scoresInside } from './scores-inside.ts';
+import { EditionWords, type Sentence, type Sentences } from './sentence.ts';
+import { sumOfPanels } from './sum-of-panels.ts';
+
+/** What each check is called above its findings. */
+export const CHECK_LABELS: { readonly [C in CheckName]: string } = {
+  'fits-sheet': 'Sheet',
+  'scores-inside': 'Scores',
+  'sum-of-panels': 'Sum of the panels',
+  'declared-equalities': 'Equal measures',
+  requirements: 'What the fold asks for',
+  'recipe-agrees': 'Recipe',
+  'looks-like-half': 'Half fold',
+  'closes-flat': 'Folds flat',
+  'closed-size': 'Closed size',
+  'fits-envelope': 'Envelope',
+};
+
+const SENTENCES: { readonly [C in CheckName]: Sentences<C> } = {
+  'fits-sheet': fitsSheet,
+  'scores-inside': scoresInside,
+  'sum-of-panels': sumOfPanels,
+  'declared-equalities': declaredEqualities,
+  requirements,
+  'recipe-agrees': recipeAgrees,
+  'looks-like-half': looksLikeHalf,
+  'closes-flat': closesFlat,
+  'closed-size': closedSize,
+  'fits-envelope': fitsEnvelope,
+};
+
+/**
+ * A finding in plain sentences, with its figures in an edition's units, as `5 1/2 in`. Names stand between backticks,
+ * as the maker wrote them. `remedy` says what to do, when there is something to do.
+ *
+ * Throws RangeError for a finding that no check makes.
+ */
+export function sayFinding(
+  finding: Finding,
+  system: System,
+): { says: string; remedy: string | undefined; label: string } {
+  const sentences: Readonly<Record<string, Readonly<Record<string, unknown>>>> = SENTENCES;
+  const sentence = sentences[finding.check]?.[finding.outcome];
+  if (sentence === undefined) throw new RangeError(`no sentence for ${finding.check} ${finding.outcome}`);
+  const { says, remedy } = (sentence as Sentence<Finding['facts']>)(finding.facts, new EditionWords(system));
+  return { says, remedy, label: CHECK_LABELS[finding.check as CheckName] };
+}

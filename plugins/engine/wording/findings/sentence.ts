@@ -1,0 +1,56 @@
+import type { CheckName, OutcomeName, Outcomes } from '../../dryfit/index.ts';
+import { formatLength, formatSize, Length, type System } from '../../units/index.ts';
+
+/** A finding in words: what is so, and what to do about it when something is to be done. */
+export interface Said {
+  readonly says: string;
+  readonly remedy?: string;
+}
+
+export type Sentence<Facts> = (facts: Facts, words: EditionWords) => Said;
+
+/** A sentence for every outcome of a check. */
+export type Sentences<C extends CheckName> = { readonly [O in OutcomeName<C>]: Sentence<Outcomes[C][O]> };
+
+/** Figures and names as one edition writes them. */
+export class EditionWords {
+  readonly system: System;
+
+  constructor(system: System) {
+    this.system = system;
+  }
+
+  length(length: Length): string {
+    return formatLength(length, this.system);
+  }
+
+  size(width: Length, height: Length): string {
+    return formatSize(width, height, this.system);
+  }
+
+  /** `2 1/8 in and 6 3/8 in`. */
+  lengths(lengths: readonly Length[]): string {
+    return inSeries(lengths.map((length) => this.length(length)));
+  }
+
+  measure(value: Length | number): string {
+    return value instanceof Length ? this.length(value) : String(value);
+  }
+}
+
+/** `a`, `a and b`, `a, b and c`; `nothing` for an empty list. */
+export function inSeries(items: readonly string[]): string {
+  if (items.length === 0) return 'nothing';
+  if (items.length === 1) return items[0] ?? '';
+  return `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+}
+
+/** `1 panel`, `2 panels`. */
+export function counted(count: number, thing: string): string {
+  return `${count} ${thing}${count === 1 ? '' : 's'}`;
+}
+
+/** A name as it stands in the maker's file. */
+export function named(name: string): string {
+  return `\`${name}\``;
+}

@@ -1,0 +1,153 @@
+import { describe, expect, it } from 'vitest';
+import {
+  CHECK_LABELS,
+  type CheckName,
+  type Finding,
+  Length,
+  OUTCOME_STATES,
+  type OutcomeName,
+  type Outcomes,
+  SYSTEMS,
+  sayFinding,
+} from '../../../plugins/engine/index.ts';
+import { PLACE } from '../dryfit/made-card.ts';
+
+const [a, b, c] = [Length.fromInches('4 1/4'), Length.fromInches('5 1/2'), Length.fromInches('1/8')];
+const less = c.negated();
+const closed = { piece: 'base', width: a, height: b };
+const promised = { ...closed, promisedWidth: b, promisedHeight: b };
+const room = { piece: 'base', envelope: 'US A2', along: c, across: c };
+const sum = { piece: 'base', side: 'wide' as const, declared: b, total: a, panel: 'back', by: c };
+const difference = { first: 'base.front', second: 'base.back', firstValue: a, secondValue: b, by: c };
+
+/** Facts for every outcome that a check can return; the compiler asks for each of them, and for its own facts. */
+const SAMPLES: { readonly [C in CheckName]: { readonly [O in OutcomeName<C>]: Outcomes[C][O] } } = {
+  'closes-flat': {
+    flat: { piece: 'base', plies: 2, panels: 3 },
+    'one-panel': { piece: 'base' },
+    'too-long': { piece: 'base', panel: 'base.foot', crease: 'turn', by: c },
+    'no-order': { piece: 'base', panel: 'base.foot', crease: 'turn', by: c },
+    crossing: { piece: 'base', crease: 'half', other: 'spine' },
+    gap: { piece: 'base', panel: 'base.foot', crease: 'turn' },
+    'not-scored': { piece: 'base' },
+  },
+  'closed-size': {
+    within: { ...closed, cover: 'base.back' },
+    'sticks-out': { ...closed, cover: 'base.back', panel: 'base.flap', side: 'left', by: c },
+    'as-promised': closed,
+    turned: promised,
+    'not-as-promised': promised,
+    'does-not-close': { piece: 'base' },
+  },
+  'fits-envelope': {
+    fits: { ...room, clearance: c },
+    tight: { ...room, clearance: c, next: 'US A6' },
+    'too-big': { ...room, along: less, next: '' },
+    'no-envelope': { next: 'US A2' },
+    'does-not-close': { piece: 'base' },
+  },
+  'fits-sheet': {
+    fits: { ...closed, sheet: 'US Letter', along: c, across: c },
+    'too-big': { ...closed, sheet: 'US Letter', along: less, across: less, instead: 'US Legal' },
+    'no-sheet': { ...closed, stock: 'cover', instead: '' },
+  },
+  'scores-inside': {
+    inside: { piece: 'base', scores: 2, panel: 'back', least: a },
+    narrow: { piece: 'base', panel: 'spine', size: c, least: a },
+    outside: { piece: 'base', crease: 'spine', at: b, side: a },
+    'no-room': { piece: 'base', panel: 'spine', size: less },
+  },
+  'declared-equalities': {
+    equal: { measures: 'base.front, base.back', value: a },
+    differ: difference,
+    'differ-in-print': difference,
+  },
+  'sum-of-panels': {
+    'adds-up': { piece: 'base', side: 'high', total: b, panels: [a, c] },
+    short: sum,
+    over: { ...sum, declared: c },
+    'uneven-halves': { ...sum, half: c },
+  },
+  'recipe-agrees': {
+    agrees: { piece: 'base', width: a, height: b, scores: [c] },
+    'sheet-side': { piece: 'base', wrote: a, takes: b, by: c, width: b, height: b },
+    'score-position': { piece: 'base', wrote: a, takes: b, by: c, scores: [b] },
+    'score-count': { piece: 'base', wrote: [], takes: [a, b] },
+    'score-direction': { piece: 'base', at: a, wrote: 'valley', takes: 'mountain' },
+    'other-face': { piece: 'base' },
+    'other-side': { piece: 'base', wrote: a, takes: b },
+    'side-unknown': { side: '5 1/4', width: a, height: b },
+    'score-beyond': { at: b, side: a, other: a },
+    'scores-descend': { at: a, before: b },
+    'piece-unknown': { piece: '', pieces: 'base, mat' },
+  },
+  requirements: {
+    holds: { that: 'width >= depth', left: b, right: a },
+    broken: { that: 'width >= depth', otherwise: 'Make it wider.', left: a, right: b },
+  },
+  'looks-like-half': {
+    even: { piece: 'base', half: a, total: b },
+    uneven: { piece: 'base', first: 'front', second: 'back', firstSize: a, secondSize: b, half: a, total: b },
+  },
+};
+
+const EVERY: Finding[] = Object.entries(SAMPLES).flatMap(([check, outcomes]) =>
+  Object.entries(outcomes as Record<string, Finding['facts']>).map(([outcome, facts]) => {
+    const states: Readonly<Record<string, Finding['state']>> = OUTCOME_STATES[check as CheckName];
+    const state = states[outcome] ?? 'fail';
+    return {
+      check,
+      outcome,
+      state,
+      figure: undefined,
+      limit: undefined,
+      witness: undefined,
+      facts,
+      place: PLACE,
+      path: '',
+    };
+  }),
+);
+
+/** Words of geometry that no crafter uses, and signs of a fact that was missing. */
+const NEVER = /taco|tortilla|obstruction|residual|polygon|undefined|null|NaN|\[object|\s{2}|``/i;
+
+describe('wording of findings', () => {
+  it.each(SYSTEMS)('says every outcome in whole sentences, in one system of units: %s', (system) => {
+    expect(EVERY.length).toBeGreaterThan(45);
+    for (const finding of EVERY) {
+      const name = `${finding.check} ${finding.outcome}`;
+      const { says, remedy, label } = sayFinding(finding, system);
+      expect(label, name).toBe(CHECK_LABELS[finding.check as CheckName]);
+      for (const text of [says, ...(remedy === undefined ? [] : [remedy])]) {
+        expect(text, name).toMatch(/^[`A-Z].*[.?)]$/s);
+        expect(text, name).not.toMatch(NEVER);
+        // Names between backticks are the maker's own.
+        expect(text.replace(/`[^`]*`/g, ''), name).not.toMatch(
+          system === 'inch' ? /\d mm\b/ : /\d in\b(?!\s+(half|place))/,
+        );
+      }
+    }
+  });
+
+  it('says what to do wherever something is to be done', () => {
+    for (const finding of EVERY.filter(({ state }) => state === 'fail' || state === 'question')) {
+      const name = `${finding.check} ${finding.outcome}`;
+      expect(sayFinding(finding, 'inch').remedy, name).toMatch(/^[A-Z]/);
+    }
+  });
+
+  it('gives a figure with every pass, never a bare yes', () => {
+    // A card that is one panel and a fold that was found flat are numbers of panels.
+    for (const finding of EVERY.filter(({ state }) => state === 'pass')) {
+      expect(sayFinding(finding, 'inch').says, finding.outcome).toMatch(/\d|one/);
+    }
+  });
+
+  it('refuses a finding that no check makes', () => {
+    const [first] = EVERY;
+    if (!first) throw new Error('there are findings');
+    expect(() => sayFinding({ ...first, outcome: 'splendid' }, 'inch')).toThrow(RangeError);
+    expect(() => sayFinding({ ...first, check: 'splendid' }, 'inch')).toThrow(RangeError);
+  });
+});
