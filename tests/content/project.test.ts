@@ -39,7 +39,11 @@ function closedSize(project: Project, system: System): readonly number[] {
 
 describe('a project', () => {
   test('without a card has none', () => {
-    expect(projectOf('supplies: [roll]')).toMatchObject({ slug: 'ferry', cards: [], supplies: [{ supply: { name: 'Roll' } }] });
+    expect(projectOf('supplies: [roll]')).toMatchObject({
+      slug: 'ferry',
+      cards: [],
+      supplies: [{ supply: { name: 'Roll' } }],
+    });
   });
 
   test('has its card in both editions, each on its own marks', () => {
@@ -49,8 +53,10 @@ describe('a project', () => {
     expect(closedSize(project, 'metric')).toEqual([108, 139.5]);
   });
 
-  test("gives an edition its own parameters: half an A4 sheet is an A6 card (ISO 216)", () => {
-    expect(closedSize(projectOf('fold: side-fold\nmetric: { width: 105 mm, height: 148 mm }'), 'metric')).toEqual([105, 148]);
+  test('gives an edition its own parameters: half an A4 sheet is an A6 card (ISO 216)', () => {
+    expect(closedSize(projectOf('fold: side-fold\nmetric: { width: 105 mm, height: 148 mm }'), 'metric')).toEqual([
+      105, 148,
+    ]);
   });
 
   test('made of a recipe alone has no kind and closes as the recipe says', () => {
@@ -62,7 +68,9 @@ describe('a project', () => {
   });
 
   test('with several cards keeps their order and keys', () => {
-    const project = projectOf('cards:\n  - { name: Zinc, fold: side-fold }\n  - { name: Ash, fold: { side-fold: { width: 5 } } }');
+    const project = projectOf(
+      'cards:\n  - { name: Zinc, fold: side-fold }\n  - { name: Ash, fold: { side-fold: { width: 5 } } }',
+    );
     expect(project.cards.map(({ key, name }) => [key, name])).toEqual([
       ['zinc', 'Zinc'],
       ['ash', 'Ash'],
@@ -78,7 +86,11 @@ describe('the sheet', () => {
 
   test.each([
     ["is the blog's", 'fold: side-fold', ['US Letter', 'ISO A4']],
-    ["or that of the card's paper, where it has one", 'fold: side-fold\nstock: { cover: roll }', ['US Letter', '200 x 150 mm']],
+    [
+      "or that of the card's paper, where it has one",
+      'fold: side-fold\nstock: { cover: roll }',
+      ['US Letter', '200 x 150 mm'],
+    ],
     ['or that of the card', 'fold: side-fold\nstock: { cover: roll }\nsheet: 12 x 12 in', ['12 x 12 in', '12 x 12 in']],
     [
       'which may differ from edition to edition',
@@ -91,14 +103,17 @@ describe('the sheet', () => {
 
   test('too small for the piece is a finding', () => {
     const card = projectOf('fold: side-fold\nstock: { cover: roll }').cards[0];
-    const states = (system: System) => card?.editions[system].findings.filter(({ check }) => check === 'fits-sheet').map(({ state }) => state);
+    const states = (system: System) =>
+      card?.editions[system].findings.filter(({ check }) => check === 'fits-sheet').map(({ state }) => state);
     expect(states('inch')).toEqual(['pass']);
     expect(states('metric')).toEqual(['fail']);
   });
 
   test('is told for each paper of the card', () => {
     const project = projectOf('fold: lined\nstock: { pattern: roll }', { folds: [TWO_PAPERS] });
-    const facts = project.cards[0]?.editions.metric.findings.filter(({ check }) => check === 'fits-sheet').map((finding) => finding.facts);
+    const facts = project.cards[0]?.editions.metric.findings
+      .filter(({ check }) => check === 'fits-sheet')
+      .map((finding) => finding.facts);
     expect(facts?.map(({ piece, sheet }) => [piece, sheet])).toEqual([
       ['base', 'ISO A4'],
       ['lining', '200 x 150 mm'],
@@ -115,15 +130,24 @@ describe('envelope and promise', () => {
     expect(findings(frontmatter, 'inch', 'fits-envelope')).toMatchObject([{ state: 'pass' }]);
     // ISO 269: C7 is 81 x 114 mm.
     expect(findings(frontmatter, 'metric', 'fits-envelope')).toMatchObject([
-      { outcome: 'too-big', path: 'envelope.metric', place: { file: 'content/posts/ferry/index.md', line: 7, column: 34 } },
+      {
+        outcome: 'too-big',
+        path: 'envelope.metric',
+        place: { file: 'content/posts/ferry/index.md', line: 7, column: 34 },
+      },
     ]);
     expect(findings(frontmatter, 'inch', 'closed-size')?.map(({ outcome }) => outcome)).toContain('not-as-promised');
-    expect(findings(frontmatter, 'metric', 'closed-size')?.map(({ outcome }) => outcome)).not.toContain('not-as-promised');
+    expect(findings(frontmatter, 'metric', 'closed-size')?.map(({ outcome }) => outcome)).not.toContain(
+      'not-as-promised',
+    );
   });
 
   test('the room that the blog asks for counts', () => {
     const blog = (clearance: string) =>
-      file('content/blog.yaml', `title: A\nauthor: B\naddress: https://a.example\nunits: in\nenvelope-clearance: ${clearance}\n`);
+      file(
+        'content/blog.yaml',
+        `title: A\nauthor: B\naddress: https://a.example\nunits: in\nenvelope-clearance: ${clearance}\n`,
+      );
     const state = (clearance: string) => {
       const project = projectOf('fold: side-fold\nenvelope: 4 3/8 x 5 3/4 in', { blog: blog(clearance) });
       return project.cards[0]?.editions.inch.findings.find(({ check }) => check === 'fits-envelope')?.outcome;
@@ -148,7 +172,10 @@ describe('a slip that tutorials print', () => {
 test('a kind at its defaults is folded in both editions, and its own recipe compared', () => {
   const withRecipe = file(
     'content/folds/side-fold.md',
-    page('', 'name: S\nunits: in\npieces:\n  base: { across: [a 4 1/4, valley, b 4 1/4], down: 5 1/2 }\nrecipe: [{ cut: 8 1/2 x 5 1/2, score: 4 1/2 }]').text,
+    page(
+      '',
+      'name: S\nunits: in\npieces:\n  base: { across: [a 4 1/4, valley, b 4 1/4], down: 5 1/2 }\nrecipe: [{ cut: 8 1/2 x 5 1/2, score: 4 1/2 }]',
+    ).text,
   );
   const library = libraryOf('', { folds: [withRecipe] });
   const kind = library.folds.get('side-fold');

@@ -1,5 +1,6 @@
-import { type Fraction as MathFraction, create, fractionDependencies, addDependencies, divideDependencies, equalDependencies, multiplyDependencies } from 'mathjs';
+import { add, divide, equal, fraction, type Fraction as MathFraction, multiply } from 'mathjs';
 import { describe, expect, test } from 'vitest';
+import { z } from 'zod';
 import {
   buildLibrary,
   computeProject,
@@ -10,11 +11,12 @@ import {
   projectSummarySchema,
   summarise,
 } from '../../plugins/content/index.ts';
+import { blogSchema } from '../../plugins/content/schemas/blog.ts';
+import { foldSchema } from '../../plugins/content/schemas/fold.ts';
+import { postSchema } from '../../plugins/content/schemas/post.ts';
+import { supplySchema } from '../../plugins/content/schemas/supply.ts';
+import { techniqueSchema } from '../../plugins/content/schemas/technique.ts';
 import { contentOf, post } from './support.ts';
-
-/** An independent reader of exact fractions. */
-const math = create({ fractionDependencies, addDependencies, divideDependencies, equalDependencies, multiplyDependencies });
-const fraction = (text: string): MathFraction => math.fraction(text);
 
 const POST = post(
   'ferry',
@@ -57,7 +59,7 @@ describe('project.json', () => {
 
   test('has the exact sizes that were asked for', () => {
     const base = inch?.pieces[0];
-    expect(math.equal(fraction(base?.width.mm ?? ''), math.multiply(fraction('69/8'), fraction('127/5')))).toBe(true);
+    expect(equal(fraction(base?.width.mm ?? ''), multiply(fraction('69/8'), fraction('127/5')))).toBe(true);
     expect(base?.width).toEqual({ mm: '8763/40', inches: '69/8', printed: '8 5/8 in' });
     expect(base?.creases).toEqual([
       { name: 'spine', runs: 'down', at: { mm: '8763/80', inches: '69/16', printed: '4 5/16 in' }, fold: 'valley' },
@@ -69,7 +71,7 @@ describe('project.json', () => {
     const lengths = lengthsIn(summary);
     expect(lengths.length).toBeGreaterThan(30);
     for (const [path, { mm, inches }] of lengths) {
-      expect(math.equal(math.divide(fraction(mm), fraction('25.4')), fraction(inches)), path).toBe(true);
+      expect(equal(divide(fraction(mm), fraction('25.4')), fraction(inches)), path).toBe(true);
     }
   });
 
@@ -81,9 +83,9 @@ describe('project.json', () => {
           [piece.columns, piece.width],
           [piece.rows, piece.height],
         ] as const) {
-          const sum = bands.reduce((total, { size }) => math.add(total, fraction(size.mm)) as MathFraction, fraction('0'));
-          expect(math.equal(sum, fraction(whole.mm))).toBe(true);
-          for (const { size } of bands) expect((math.divide(fraction(size.mm), mark) as MathFraction).d).toBe(1n);
+          const sum = bands.reduce((total, { size }) => add(total, fraction(size.mm)) as MathFraction, fraction('0'));
+          expect(equal(sum, fraction(whole.mm))).toBe(true);
+          for (const { size } of bands) expect((divide(fraction(size.mm), mark) as MathFraction).d).toBe(1n);
         }
       }
     }
@@ -97,11 +99,16 @@ describe('project.json', () => {
       expect(label).not.toBe('');
       expect(place.file).toMatch(/^content\//);
     }
-    expect(inch?.findings.find(({ check }) => check === 'fits-envelope')).toMatchObject({ path: 'envelope', place: { line: 11 } });
+    expect(inch?.findings.find(({ check }) => check === 'fits-envelope')).toMatchObject({
+      path: 'envelope',
+      place: { line: 11 },
+    });
   });
 
   test('names supplies and their use', () => {
-    expect(summary.supplies).toMatchObject([{ id: 'slate-card', name: 'Slate cardstock', for: 'Base', amount: '1 sheet' }]);
+    expect(summary.supplies).toMatchObject([
+      { id: 'slate-card', name: 'Slate cardstock', for: 'Base', amount: '1 sheet' },
+    ]);
     expect(summary.cards[0]?.stock).toEqual({ cover: 'slate-card' });
     expect(summary).toMatchObject({ techniques: ['scoring'], tools: ['Trimmer'], date: '2026-10-03', updated: null });
   });
@@ -115,20 +122,30 @@ describe('the descriptions as JSON Schema', () => {
   test.each([
     ['project.json', projectSummaryJsonSchema()],
     ['the report of the dry fit', dryFitJsonSchema()],
+    ['a blog', asWritten(blogSchema)],
+    ['a post', asWritten(postSchema)],
+    ['a fold', asWritten(foldSchema)],
+    ['a supply', asWritten(supplySchema)],
+    ['a technique', asWritten(techniqueSchema)],
   ])('%s has words for every field', (_, schema) => {
-    expect(schema['$schema']).toBe('https://json-schema.org/draft/2020-12/schema');
-    const bare = fieldsWithoutWords(schema, schema['$defs'] as Record<string, unknown>);
+    expect(schema.$schema).toBe('https://json-schema.org/draft/2020-12/schema');
+    const bare = fieldsWithoutWords(schema);
     expect(bare).toEqual([]);
   });
 });
 
+/** The description of a file as its author writes it. */
+function asWritten(schema: z.ZodType): Record<string, unknown> {
+  return z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' }) as Record<string, unknown>;
+}
+
 /** Paths of properties without a description of their own or of what they refer to. */
-function fieldsWithoutWords(node: unknown, defs: Record<string, unknown>, path = ''): string[] {
+function fieldsWithoutWords(node: unknown, path = ''): string[] {
   if (typeof node !== 'object' || node === null) return [];
-  const { properties } = node as { properties?: Record<string, { description?: string; $ref?: string }> };
+  const { properties } = node as { properties?: Record<string, { description?: string }> };
   const own = Object.entries(properties ?? {})
     .filter(([, field]) => field.description === undefined)
     .map(([name]) => `${path}/${name}`);
-  const inner = Object.entries(node).flatMap(([key, value]) => fieldsWithoutWords(value, defs, `${path}/${key}`));
+  const inner = Object.entries(node).flatMap(([key, value]) => fieldsWithoutWords(value, `${path}/${key}`));
   return [...own, ...inner];
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { editionSchema } from './summary.ts';
+import { editionsSchema } from './summary.ts';
 
 /** Raised whenever a field changes its meaning or goes away; new fields alone do not raise it. */
 export const DRY_FIT_VERSION = 1;
@@ -31,9 +31,7 @@ const foldedFile = z
         z.strictObject({
           key: z.string().describe('Name of the card in addresses.'),
           name: z.string().describe('The card, for people.'),
-          editions: z
-            .strictObject({ inch: editionSchema, metric: editionSchema })
-            .describe('The card in both ways of measuring, with every finding.'),
+          editions: editionsSchema.describe('The card in both ways of measuring, with every finding.'),
         }),
       )
       .describe('None for a post without a card.'),

@@ -102,7 +102,7 @@ const finding = z
   })
   .meta({ id: 'finding', description: 'An answer of the dry fit.' });
 
-export const editionSchema = z
+const editionSchema = z
   .strictObject({
     system: z.enum(['inch', 'metric']).describe('The way of measuring it was made for.'),
     mark: length.describe('Every printed length is a whole number of these.'),
@@ -118,6 +118,11 @@ export const editionSchema = z
     description: 'A card sized for one way of measuring. It is not a conversion: the rule of the fold is applied anew.',
   });
 
+export const editionsSchema = z.strictObject({
+  inch: editionSchema.describe('In inches.'),
+  metric: editionSchema.describe('In millimetres.'),
+});
+
 const card = z
   .strictObject({
     key: z.string().describe('Name of the card in addresses: `card`, or made from its name.'),
@@ -131,9 +136,7 @@ const card = z
       .nullable()
       .describe('The fold kind; null where the card is given by a recipe alone.'),
     stock: z.record(z.string(), z.string()).describe('Role of each paper to the id of its supply.'),
-    editions: z
-      .strictObject({ inch: editionSchema, metric: editionSchema })
-      .describe('The card in both ways of measuring.'),
+    editions: editionsSchema.describe('The card in both ways of measuring.'),
   })
   .meta({ id: 'card', description: 'One card of the project.' });
 

@@ -113,7 +113,6 @@ function findMeasure(
   if (parts.length > 2) {
     return {
       code: 'unknown-band',
-      wrote,
       takes,
       remedy: 'Name a piece, then a column, a row or both, then `width` or `height`.',
     };
@@ -126,7 +125,6 @@ function findMeasure(
   const wrong = parts.find((part) => !bands.includes(part)) ?? wrote;
   return {
     code: 'unknown-band',
-    wrote,
     takes,
     remedy: suggest(wrong, bands, `\`${name}\` has no band called \`${wrong}\`.`),
   };

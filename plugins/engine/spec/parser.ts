@@ -1,3 +1,4 @@
+import { nearestName } from '../diagnostics/index.ts';
 import type { Fault } from '../units/index.ts';
 import type { Operator, Term } from './expression.ts';
 import { COMMA_HINT, leftOver, notASize, type Stop, theCall } from './parser-advice.ts';
@@ -130,7 +131,10 @@ export class Parser {
     const side = parts.at(-1);
     if (side === 'width' || side === 'height') return { is: 'measure', path: parts.slice(0, -1), side, start, end };
     const takes = 'a measure of a piece, as `base.width` or `base.front.height`';
-    const remedy = `Write \`${name}.width\` or \`${name}.height\`.`;
+    const meant = nearestName(side ?? '', ['width', 'height']);
+    const remedy = meant
+      ? `Did you mean \`${[...parts.slice(0, -1), meant].join('.')}\`?`
+      : `Write \`${name}.width\` or \`${name}.height\`.`;
     return this.stop({ token, code: 'measure-without-side', takes, remedy });
   }
 

@@ -1,4 +1,5 @@
 import {
+  comparePlaces,
   type MapNode,
   nearestName,
   type Place,
