@@ -42,7 +42,7 @@ export async function templatePdf({ project, blog, sheet }: TemplatePdfInput): P
 
 /** `SOURCE_DATE_EPOCH` (seconds, reproducible-builds.org) when it is set, else the post's date: never the clock. */
 function dateOf(date: string): Date {
-  const epoch = process.env['SOURCE_DATE_EPOCH'];
+  const { SOURCE_DATE_EPOCH: epoch } = process.env;
   return epoch !== undefined && /^\d+$/.test(epoch) ? new Date(Number(epoch) * 1000) : new Date(`${date}T00:00:00Z`);
 }
 

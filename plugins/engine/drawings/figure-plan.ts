@@ -9,6 +9,8 @@ export const HALF_FIGURE = 0.295;
 
 /** Room between neighbouring figures, in mm. */
 const FIGURE_GAP_MM = 1;
+/** Between rows of figures in line with their extension lines, in mm. */
+const ROW_GAP_MM = 0.7;
 /** What a row of upright figures takes of the line, each, in ems. */
 const FIGURE_ROW = 0.79;
 /** Figures moved by more than this get a leader. */
@@ -31,62 +33,52 @@ export interface FigurePlan {
   readonly to: number;
 }
 
+/** A figure and where along the edge its extension line is, in mm. */
+export interface FigurePlace {
+  readonly at: number;
+  readonly text: string;
+}
+
 /**
  * Plans the figures over an edge measured from left to right: upright if they fit at their places, else turned in line
  * with the extension lines and moved aside as needed; undefined when there is no room even so.
  *
  * `places` in rising order; figures stay between `low` and `high`.
  */
-export function planAcross(
-  places: readonly number[],
-  texts: readonly string[],
-  low: number,
-  high: number,
-): FigurePlan | undefined {
+export function planAcross(places: readonly FigurePlace[], low: number, high: number): FigurePlan | undefined {
   for (const size of FIGURE_SIZES) {
-    const widths = texts.map((text) => textWidth(text, size));
-    const lefts = places.map((place, i) => place - (widths[i] ?? 0) / 2);
-    const rights = places.map((place, i) => place + (widths[i] ?? 0) / 2);
-    const apart = lefts.every((left, i) => i === 0 || left - (rights[i - 1] ?? left) >= FIGURE_GAP_MM);
-    const inside = lefts.every((left) => left >= low) && rights.every((right) => right <= high);
-    if (apart && inside) {
-      return {
-        size,
-        middles: places,
-        inLine: false,
-        moved: false,
-        from: STAND_OFF_MM,
-        to: STAND_OFF_MM + emOf(size, 'regular'),
-      };
+    const spans = places.map(({ at, text }) => {
+      const half = textWidth(text, size) / 2;
+      return { left: at - half, right: at + half };
+    });
+    const apart = spans.every(({ left }, i) => i === 0 || left - (spans[i - 1]?.right ?? left) >= FIGURE_GAP_MM);
+    if (apart && spans.every(({ left, right }) => left >= low && right <= high)) {
+      const to = STAND_OFF_MM + emOf(size, 'regular');
+      return { size, middles: places.map(({ at }) => at), inLine: false, moved: false, from: STAND_OFF_MM, to };
     }
   }
-  return planInLine(places, texts, low, high);
+  return planInLine(places, low, high);
 }
 
 /** Plans the figures beside an edge measured from top to bottom: always in line with their extension lines. */
-export function planDown(
-  places: readonly number[],
-  texts: readonly string[],
-  low: number,
-  high: number,
-): FigurePlan | undefined {
-  return planInLine(places, texts, low, high);
+export function planDown(places: readonly FigurePlace[], low: number, high: number): FigurePlan | undefined {
+  return planInLine(places, low, high);
 }
 
-function planInLine(
-  places: readonly number[],
-  texts: readonly string[],
-  low: number,
-  high: number,
-): FigurePlan | undefined {
+function planInLine(places: readonly FigurePlace[], low: number, high: number): FigurePlan | undefined {
   const plans = FIGURE_SIZES.flatMap((size): FigurePlan[] => {
     const row = FIGURE_ROW * emOf(size, 'regular');
-    const middles = spread(places, row + FIGURE_GAP_MM * 0.7, low + row / 2, high - row / 2);
+    const middles = spread(
+      places.map(({ at }) => at),
+      row + ROW_GAP_MM,
+      low + row / 2,
+      high - row / 2,
+    );
     if (middles === undefined) return [];
-    const moved = middles.some((middle, i) => Math.abs(middle - (places[i] ?? middle)) > MOVED_MM);
+    const moved = middles.some((middle, i) => Math.abs(middle - (places[i]?.at ?? middle)) > MOVED_MM);
     const from = STAND_OFF_MM + (moved ? LEADER_MM : 0);
-    const length = Math.max(...texts.map((text) => textWidth(text, size)));
-    return [{ size, middles, inLine: true, moved, from, to: from + length }];
+    const to = from + Math.max(...places.map(({ text }) => textWidth(text, size)));
+    return [{ size, middles, inLine: true, moved, from, to }];
   });
   return plans.find((plan) => !plan.moved) ?? plans.at(-1);
 }

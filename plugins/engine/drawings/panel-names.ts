@@ -16,7 +16,7 @@ export interface NamedBox {
   readonly text: string;
 }
 
-/** Box of a panel on the sheet, in mm, with its name without its piece: `base.left-gate` is "left gate". */
+/** Box of a panel on the sheet, in mm, with its name without its piece: `base.left-gate` is "left gate". Empty for a piece of one panel. */
 export function namedBox(drawn: DrawnPiece, panel: Panel): NamedBox {
   const xs = panel.outline.map((point) => drawn.left + point.x.valueOf() * drawn.scale);
   const ys = panel.outline.map((point) => drawn.top + point.y.valueOf() * drawn.scale);
@@ -30,8 +30,8 @@ export function namedBox(drawn: DrawnPiece, panel: Panel): NamedBox {
  * Writes each panel's name within it: all alike if one size and place suits all, else each as it can, turned where the
  * panel is narrow. Names without room are left out.
  */
-export function drawPanelNames(board: Board, panels: readonly NamedBox[]): void {
-  if (panels.length < 2) return;
+export function drawPanelNames(board: Board, boxes: readonly NamedBox[]): void {
+  const panels = boxes.filter(({ text }) => text !== '');
   for (const spot of spots()) {
     const labels = panels.map((panel) => labelAt(panel, spot));
     if (!labels.every((label, i) => fits(board, label, panels[i]))) continue;

@@ -4,7 +4,7 @@ import type { Card, Piece, Pose } from '../spec/index.ts';
 import type { FoldedCard } from './types.ts';
 
 /** What a post says of paper and envelope for one edition of a card. */
-export type PaperInUse = Pick<FoldedCard, 'envelope' | 'clearance' | 'sheets' | 'promised'>;
+export type PaperInUse = Pick<FoldedCard, 'asked' | 'envelope' | 'clearance' | 'sheets' | 'promised'>;
 
 /**
  * The card folded in its closed pose: the pose called `closed`, or every crease shut when there is none.

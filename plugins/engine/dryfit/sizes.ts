@@ -26,8 +26,17 @@ export function roomIn(outer: Sides, inner: Sides): { along: Length; across: Len
  */
 export function nextSize(use: NamedSize['use'], system: System, inner: Sides, room: Length): string {
   const fitting = NAMED_SIZES.filter(
-    (size) => size.use === use && systemOf(size.unit) === system && !roomIn(sidesOf(size), inner).least.lessThan(room),
+    (size) =>
+      size.use === use &&
+      !isSeldomSold(size) &&
+      systemOf(size.unit) === system &&
+      !roomIn(sidesOf(size), inner).least.lessThan(room),
   );
   const area = (size: NamedSize): number => size.width.toMm() * size.height.toMm();
   return fitting.toSorted((a, b) => area(a) - area(b) || (a.name < b.name ? -1 : 1))[0]?.name ?? '';
+}
+
+/** B sheets and the large lettered US ones are not on a paper shop's shelf for cards (common practice, no source). */
+function isSeldomSold({ use, name }: NamedSize): boolean {
+  return use === 'sheet' && /^(ISO B|US [C-E]$)/.test(name);
 }

@@ -40,6 +40,8 @@ export type Fact = Length | number | string | readonly Length[];
 export interface FoldedCard {
   readonly card: Card;
   readonly panelling: Panelling;
+  /** Where a post asks for this card; undefined for a kind by itself. Cures that belong in the post point there. */
+  readonly asked?: { readonly place: Place; readonly path: string } | undefined;
   /** One for each piece that folds, in the closed pose. */
   readonly closed: readonly FlatPose[];
   readonly envelope: { readonly size: NamedSize; readonly place: Place; readonly path: string } | undefined;

@@ -1,7 +1,7 @@
 /** What is asked of a PDF library: the part of pdfkit's document that the renderer uses. Lengths in points. */
 export interface PdfDocument {
-  /** The catalogue, open for entries that have no method. */
-  readonly _root: { readonly data: Record<string, unknown> };
+  /** The catalogue, open for entries that have no method; it has viewer preferences from the start. */
+  readonly _root: { readonly data: { readonly ViewerPreferences: { readonly data: ViewerPreferences } } };
   /** Writes the library's own XMP, with texts it does not escape; replaced by the renderer's. */
   _addInfo: () => void;
   appendXML(xml: string): unknown;
@@ -30,6 +30,11 @@ export interface PdfDocument {
   on(event: 'end', listener: () => void): unknown;
   on(event: 'error', listener: (error: unknown) => void): unknown;
   end(): unknown;
+}
+
+/** ISO 32000-1, 12.2, table 150. */
+export interface ViewerPreferences {
+  PrintScaling?: 'None' | 'AppDefault';
 }
 
 export interface PdfStructure {

@@ -30,13 +30,17 @@ export function fontName(weight: Weight, main: boolean): string {
 export function drawItem(document: PdfDocument, item: SceneItem): void {
   switch (item.kind) {
     case 'line':
-      return drawLine(document, item);
+      drawLine(document, item);
+      break;
     case 'arc':
-      return drawArc(document, item);
+      drawArc(document, item);
+      break;
     case 'fill':
-      return drawFill(document, item);
+      drawFill(document, item);
+      break;
     case 'label':
-      return drawLabel(document, item);
+      drawLabel(document, item);
+      break;
   }
 }
 

@@ -41,7 +41,8 @@ export function renderPdf(pages: readonly PageScene[], { newDocument, fonts, inf
   });
   const bytes = collect(document);
   document._addInfo = () => document.appendXML(xmpOf(info));
-  askForTrueSize(document);
+  // A hint that viewers may ignore, which is why every page says it in words too.
+  document._root.data.ViewerPreferences.data.PrintScaling = 'None';
   document.registerFont(fontName('regular', true), fonts.regular);
   document.registerFont(fontName('regular', false), fonts.regularExtended);
   document.registerFont(fontName('bold', true), fonts.bold);
@@ -53,12 +54,6 @@ export function renderPdf(pages: readonly PageScene[], { newDocument, fonts, inf
   root.end();
   document.end();
   return bytes;
-}
-
-/** ISO 32000-1, 12.2: a hint, which is why every page says it in words too. */
-function askForTrueSize(document: PdfDocument): void {
-  const preferences = document._root.data['ViewerPreferences'] as { readonly data: Record<string, unknown> };
-  preferences.data['PrintScaling'] = 'None';
 }
 
 function drawPage(document: PdfDocument, root: PdfStructure, page: PageScene): void {

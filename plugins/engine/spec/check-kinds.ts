@@ -1,6 +1,7 @@
 import { sourcesOf } from './check-names.ts';
 import type { Expression } from './expression.ts';
-import { checkKind, type Names, naturalKind, type Slip } from './kinds.ts';
+import type { Slip } from './kind-advice.ts';
+import { checkKind, type Names, naturalKind } from './kinds.ts';
 import { type Report, suggest } from './report.ts';
 import type { Fold, PieceSpec, RecipeStepSpec, StripSpec } from './types.ts';
 

@@ -1,7 +1,7 @@
 import { placeWithin } from '../diagnostics/index.ts';
 import type { Expression, Operator, Term } from './expression.ts';
-import { type Complaint, Report, suggest } from './report.ts';
-import { isName } from './words.ts';
+import { AREA, MIXED, mixed, NOT_A_COUNT, NOT_A_LENGTH, type Slip, UPSIDE_DOWN, unknownName } from './kind-advice.ts';
+import { Report } from './report.ts';
 
 /** What an amount is. `bare` is a number that may still become a length, as its neighbours have it. */
 export type Kind = 'length' | 'number' | 'bare';
@@ -55,7 +55,7 @@ function kindOfTerm(term: Term, expression: Expression, names: Names, report: Re
       return kindOfTerm(term.expression.root, term.expression, names, report);
     case 'name': {
       const kind = names.kindOf(term.name);
-      if (kind === undefined) complain(term, expression, report, unknownName(term.name, names));
+      if (kind === undefined) complain(term, expression, report, unknownName(term.name, names.known));
       return kind === 'unsure' ? undefined : kind;
     }
     case 'measure': {
@@ -73,7 +73,7 @@ function kindOfTerm(term: Term, expression: Expression, names: Names, report: Re
           term,
           expression,
           report,
-          kind === MIXED ? mixed(left === 'number' ? term.left : term.right, expression) : kind,
+          kind === MIXED ? mixed(textOf(left === 'number' ? term.left : term.right, expression)) : kind,
         );
         return undefined;
       }
@@ -89,9 +89,6 @@ function kindOfTerm(term: Term, expression: Expression, names: Names, report: Re
 export function isSum(operator: Operator): boolean {
   return operator !== '*' && operator !== '/';
 }
-
-/** What is wrong with a part of an expression; what was written is taken from its place. */
-export type Slip = Omit<Complaint, 'wrote'>;
 
 /**
  * What comes of two amounts.
@@ -115,40 +112,6 @@ export function kindOfOperation(operator: Operator, left: Kind, right: Kind): Ki
   return MIXED;
 }
 
-const AREA: Slip = {
-  code: 'length-times-length',
-  takes: 'a length times a number',
-  remedy: 'Multiply by a number without a unit: a length times a length would be an area.',
-};
-
-const UPSIDE_DOWN: Slip = {
-  code: 'number-over-length',
-  takes: 'a length divided by a number, or by another length',
-  remedy: 'Turn the division round, or divide by a number without a unit.',
-};
-
-const MIXED: Slip = {
-  code: 'length-with-count',
-  takes: 'two lengths, or two counts',
-  remedy: 'Multiply the count by a length first.',
-};
-
-function mixed(count: Term, expression: Expression): Slip {
-  return { ...MIXED, remedy: `\`${textOf(count, expression)}\` is a plain number. Multiply it by a length first.` };
-}
-
-const NOT_A_LENGTH: Slip = {
-  code: 'number-for-length',
-  takes: 'a length',
-  remedy: 'This comes out as a plain number. Multiply it by a length.',
-};
-
-const NOT_A_COUNT: Slip = {
-  code: 'length-for-number',
-  takes: 'a plain number',
-  remedy: 'Write a number without a unit.',
-};
-
 /** Reports a bare number that would have to be a length in a file that states no unit; true when it did. */
 function needsUnit(term: Term, expression: Expression, report: Report): boolean {
   if (term.is === 'embedded') return needsUnit(term.expression.root, term.expression, report);
@@ -160,28 +123,6 @@ function needsUnit(term: Term, expression: Expression, report: Report): boolean 
     remedy: `Write \`${wrote} in\` or \`${wrote} mm\`, or state \`units: in\` once for the whole file.`,
   });
   return true;
-}
-
-function unknownName(name: string, names: Names): Slip {
-  const takes = names.known.length === 0 ? 'a size, as `4 1/4`' : `a size, or one of ${names.known.join(', ')}`;
-  const parts = name.split('-');
-  for (let cut = 1; cut < parts.length; cut++) {
-    const [left, right] = [parts.slice(0, cut).join('-'), parts.slice(cut).join('-')];
-    const isKnown = (part: string): boolean => names.known.includes(part) || /^\d/u.test(part);
-    if (isKnown(left) && isKnown(right)) {
-      const remedy = `A name may hold a hyphen, so this is read as one name. To subtract, write \`${left} - ${right}\`.`;
-      return { code: 'minus-in-name', takes, remedy };
-    }
-  }
-  const times = /^(.+)x(.+)$/u.exec(name);
-  if (times?.[1] && times[2] && names.known.includes(times[1]) && names.known.includes(times[2])) {
-    const remedy = `Put a space each side of the x: \`${times[1]} x ${times[2]}\`.`;
-    return { code: 'size-without-spaces', takes: 'a size, as `width x height`', remedy };
-  }
-  const otherwise = isName(name)
-    ? `Nothing here is called \`${name}\`. Add it under \`parameters\` or \`values\`.`
-    : 'Write a name.';
-  return { code: 'unknown-name', takes, remedy: suggest(name, names.known, otherwise) };
 }
 
 export function textOf(term: Term, expression: Expression): string {

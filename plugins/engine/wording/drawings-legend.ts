@@ -7,8 +7,8 @@ export type LegendLine = 'outline' | 'cut' | 'valley' | 'mountain' | 'perforatio
 export const LEGEND_WORDS: Readonly<Record<LegendLine, string>> = {
   outline: 'Thick line: the edge. Cut here.',
   cut: 'Thick line within: cut through.',
-  valley: 'Dashes: valley fold. Score, and bring face to face.',
-  mountain: 'Dash and two dots: mountain fold. Score, and bring back to back.',
+  valley: 'Dashes: valley fold. Score, then bring the faces together.',
+  mountain: 'Dash and two dots: mountain fold. Score, then bring the backs together.',
   perforation: 'Thick dots: perforate.',
   hidden: 'Short dashes: an edge that lies behind.',
   join: 'Dash and one dot: where the next page joins.',

@@ -26,7 +26,7 @@ export const SQUARE_WORDS = {
   metric: '50 mm each way',
   inch: '2 in each way',
   wrong: [
-    'Measure each side of a square with the ruler you will cut by.',
+    'Measure each side of a square with the ruler you cut by.',
     'If a side is not right, do not cut. Print again, and set the scale to 100 % by hand.',
     'If it is still wrong, the printer stretches. Use the figures in the list, not this template.',
   ],
@@ -71,7 +71,9 @@ export interface TileFacts {
 }
 
 export function tileName(tile: TileFacts): string {
-  return `row ${tile.row} of ${tile.rows}, column ${tile.column} of ${tile.columns}`;
+  const row = tile.rows > 1 ? [`row ${tile.row} of ${tile.rows}`] : [];
+  const column = tile.columns > 1 ? [`column ${tile.column} of ${tile.columns}`] : [];
+  return [...row, ...column].join(', ');
 }
 
 /** Where the template of a piece is found. */

@@ -85,8 +85,8 @@ function sayPanels(bands: readonly Band[], order: string): string[] {
 function sayFolds(piece: Piece): string[] {
   const folds = new Set(piece.creases.map((crease) => crease.fold));
   return [
-    ...(folds.has('valley') ? ['A valley fold brings face to face.'] : []),
-    ...(folds.has('mountain') ? ['A mountain fold brings back to back.'] : []),
+    ...(folds.has('valley') ? ['A valley fold brings the faces together.'] : []),
+    ...(folds.has('mountain') ? ['A mountain fold brings the backs together.'] : []),
   ];
 }
 

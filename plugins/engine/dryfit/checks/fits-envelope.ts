@@ -1,5 +1,5 @@
 import type { FlatPose } from '../../assembly/index.ts';
-import { systemOf } from '../../units/index.ts';
+import { Length, systemOf, toMarks } from '../../units/index.ts';
 import { closedSizeOf, pieceOf } from '../closed-shape.ts';
 import { finding } from '../finding.ts';
 import { closingPieces } from '../fold-card.ts';
@@ -9,9 +9,13 @@ import type { Finding, FoldedCard } from '../types.ts';
 /**
  * Whether the closed card goes into its envelope, either way round, with the room that the maker wants left in all
  * along each side. The figure is the lesser room. Where several pieces fold, the one with least room decides.
+ *
+ * The room wanted is a habit, not a rule: it is put on the edition's marks, 1/8 in as 3 mm, so that the same card does not
+ * pass in one edition and look tight in the other for a twentieth of a millimetre.
  */
 export function fitsEnvelope(folded: FoldedCard): Finding[] {
-  const { card, closed, envelope, clearance } = folded;
+  const { card, closed, envelope } = folded;
+  const clearance = toMarks(folded.clearance, card.mark, 'nearest');
   const unclosed = closingPieces(card).find(
     (piece) => !closed.some((pose) => pieceOf(pose) === piece.name && pose.obstruction === undefined),
   );
@@ -19,7 +23,9 @@ export function fitsEnvelope(folded: FoldedCard): Finding[] {
   const whole = outermost(closed);
   if (envelope === undefined) {
     const next = nextSize('envelope', card.system, whole, clearance);
-    return [finding('fits-envelope', 'no-envelope', { facts: { next }, at: { place: card.place, path: '' } })];
+    return [
+      finding('fits-envelope', 'no-envelope', { facts: { next }, at: folded.asked ?? { place: card.place, path: '' } }),
+    ];
   }
   const outer = sidesOf(envelope.size);
   const room = roomIn(outer, whole);
@@ -42,8 +48,8 @@ export function fitsEnvelope(folded: FoldedCard): Finding[] {
 function outermost(closed: readonly FlatPose[]): Sides {
   return closed
     .map((pose) => sidesOf(closedSizeOf(pose)))
-    .reduce((a, b) => ({
-      long: a.long.moreThan(b.long) ? a.long : b.long,
-      short: a.short.moreThan(b.short) ? a.short : b.short,
-    }));
+    .reduce((a, b) => ({ long: Length.larger(a.long, b.long), short: Length.larger(a.short, b.short) }), {
+      long: Length.zero,
+      short: Length.zero,
+    });
 }

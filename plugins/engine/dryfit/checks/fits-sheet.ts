@@ -12,17 +12,18 @@ export function fitsSheet(folded: FoldedCard): Finding[] {
   return folded.card.pieces.map((piece) => onSheet(piece, folded));
 }
 
-function onSheet(piece: Piece, { card, sheets }: FoldedCard): Finding {
+function onSheet(piece: Piece, { asked, card, sheets }: FoldedCard): Finding {
   const sheet = sheets[piece.stock] ?? sheets[''];
   const cut = { piece: piece.name, width: piece.width, height: piece.height };
   const inner = sidesOf(piece);
+  const at = asked ?? piece;
   if (sheet === undefined) {
     const instead = nextSize('sheet', card.system, inner, Length.zero);
-    return finding('fits-sheet', 'no-sheet', { facts: { ...cut, stock: piece.stock, instead }, at: piece });
+    return finding('fits-sheet', 'no-sheet', { facts: { ...cut, stock: piece.stock, instead }, at });
   }
   const { along, across, least } = roomIn(sidesOf(sheet), inner);
   const facts = { ...cut, sheet: sheet.name, along, across };
-  const shown = { at: piece, figure: least, limit: Length.zero, witness: piece.name };
+  const shown = { at, figure: least, limit: Length.zero, witness: piece.name };
   if (!least.lessThan(Length.zero)) return finding('fits-sheet', 'fits', { facts, ...shown });
   const instead = nextSize('sheet', card.system, inner, Length.zero);
   return finding('fits-sheet', 'too-big', { facts: { ...facts, instead }, ...shown });

@@ -10,7 +10,7 @@ const SLIP_PART = '1/8';
  * A piece with one crease whose two panels are nearly equal was most likely meant to be folded in half.
  *
  * Not asked when the card declares how they differ: an equality between measures (checked by itself) names the piece,
- * or the difference is one of the card's parameters, as a short front's is.
+ * or the difference is one of the card's parameters, as a short front's is, to less than a mark.
  */
 export function looksLikeHalf({ card }: FoldedCard): Finding[] {
   return card.pieces.flatMap((piece) => {
@@ -48,5 +48,8 @@ function isDeclared(card: Card, piece: Piece, first: Band, second: Band): boolea
   const byEquality = card.equalities.some(({ measures }) =>
     measures.some(({ text }) => text.trim().startsWith(`${piece.name}.`)),
   );
-  return byEquality || card.parameters.some(({ value }) => value instanceof Length && value.equals(apart));
+  return (
+    byEquality ||
+    card.parameters.some(({ value }) => value instanceof Length && value.minus(apart).abs().lessThan(card.mark))
+  );
 }

@@ -6,7 +6,7 @@ export const declaredEqualities: Sentences<'declared-equalities'> = {
   }),
   differ: ({ first, second, firstValue, secondValue, by }, words) => ({
     says: `${named(first)} and ${named(second)} are declared the same, but are ${words.length(firstValue)} and ${words.length(secondValue)}: ${words.length(by)} apart.`,
-    remedy: `Make ${named(second)} ${words.length(firstValue)}, or take the two out of \`same\`.`,
+    remedy: `Change one of the two by ${words.length(by)}, or take them out of \`same\`.`,
   }),
   'differ-in-print': ({ first, second, firstValue, secondValue, by }, words) => ({
     says: `${named(first)} and ${named(second)} are the same, but would be printed as ${words.length(firstValue)} and ${words.length(secondValue)}: ${words.length(by)} apart.`,

@@ -1,20 +1,20 @@
 import type { Length } from '../../units/index.ts';
-import { type EditionWords, named, type Sentences } from './sentence.ts';
+import { article, type EditionWords, named, type Sentences } from './sentence.ts';
 
 export const fitsEnvelope: Sentences<'fits-envelope'> = {
   fits: ({ envelope, along, across, clearance }, words) => ({
-    says: `It fits a ${envelope} envelope with ${words.length(along)} to spare along and ${words.length(across)} across (at least ${words.length(clearance)} is wanted).`,
+    says: `It fits ${article(envelope)} ${envelope} envelope with ${words.length(along)} to spare along and ${words.length(across)} across (at least ${words.length(clearance)} is wanted).`,
   }),
   tight: ({ envelope, along, across, clearance, next }, words) => ({
-    says: `It is tight in a ${envelope} envelope: ${words.length(along)} to spare along and ${words.length(across)} across, where ${words.length(clearance)} is wanted.`,
+    says: `It is tight in ${article(envelope)} ${envelope} envelope: ${words.length(along)} to spare along and ${words.length(across)} across, where ${words.length(clearance)} is wanted.`,
     remedy: `Try it with the finished card${orTake(next)}.`,
   }),
   'too-big': ({ piece, envelope, along, across, next }, words) => ({
-    says: `It does not fit a ${envelope} envelope: ${tooBig(along, across, words)}.`,
+    says: `It does not fit ${article(envelope)} ${envelope} envelope: ${tooBig(along, across, words)}.`,
     remedy:
       next === ''
         ? `Make ${named(piece)} smaller; no usual envelope holds it.`
-        : `Take a ${next} envelope, or make ${named(piece)} smaller.`,
+        : `Take ${article(next)} ${next} envelope, or make ${named(piece)} smaller.`,
   }),
   'no-envelope': ({ next }) => ({
     says: next === '' ? 'No envelope is named, and no usual one holds the card.' : 'No envelope is named.',
@@ -29,7 +29,7 @@ export const fitsEnvelope: Sentences<'fits-envelope'> = {
 };
 
 function orTake(next: string): string {
-  return next === '' ? '' : `, or take a ${next} envelope`;
+  return next === '' ? '' : `, or take ${article(next)} ${next} envelope`;
 }
 
 function tooBig(along: Length, across: Length, words: EditionWords): string {

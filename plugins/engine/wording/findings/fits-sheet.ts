@@ -1,16 +1,16 @@
 import type { Length } from '../../units/index.ts';
-import { type EditionWords, named, type Sentences } from './sentence.ts';
+import { article, type EditionWords, named, type Sentences } from './sentence.ts';
 
 export const fitsSheet: Sentences<'fits-sheet'> = {
   fits: ({ piece, width, height, sheet, along, across }, words) => ({
     says: `${named(piece)}, ${words.size(width, height)}, comes from one ${sheet} sheet, ${spare(along, across, words)}.`,
   }),
   'too-big': ({ piece, width, height, sheet, along, across, instead }, words) => ({
-    says: `${named(piece)}, ${words.size(width, height)}, does not come from a ${sheet} sheet: it is ${over(along, across, words)}.`,
+    says: `${named(piece)}, ${words.size(width, height)}, does not come from ${article(sheet)} ${sheet} sheet: it is ${over(along, across, words)}.`,
     remedy:
       instead === ''
         ? `Make ${named(piece)} smaller, or join it from two.`
-        : `Cut it from a ${instead} sheet, or make ${named(piece)} smaller.`,
+        : `Cut it from ${article(instead)} ${instead} sheet, or make ${named(piece)} smaller.`,
   }),
   'no-sheet': ({ piece, width, height, stock, instead }, words) => ({
     says: `No sheet is named for \`${stock}\`, so it is not known whether ${named(piece)}, ${words.size(width, height)}, can be cut.`,

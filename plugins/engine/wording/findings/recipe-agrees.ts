@@ -39,7 +39,9 @@ export const recipeAgrees: Sentences<'recipe-agrees'> = {
       : `No side of this sheet is long enough: check the score and the sheet.`,
   }),
   'scores-descend': ({ at, before }, words) => ({
-    says: `The score at ${words.length(at)} comes after the one at ${words.length(before)}. Scores are counted from one end, each further on than the last.`,
+    says: at.equals(before)
+      ? `Two scores stand at ${words.length(at)}. Scores are counted from one end of the sheet, not each from its own.`
+      : `The score at ${words.length(at)} comes after the one at ${words.length(before)}. Scores are counted from one end, each further on than the last.`,
     remedy: `Check the two numbers, and write the scores in the order in which they are met.`,
   }),
   'piece-unknown': ({ piece, pieces }) => ({

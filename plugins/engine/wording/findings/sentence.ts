@@ -54,3 +54,8 @@ export function counted(count: number, thing: string): string {
 export function named(name: string): string {
   return `\`${name}\``;
 }
+
+/** The article before the name of a size: `a US A2`, `an ISO C6`, `an 8 1/2 x 11 in`. */
+export function article(name: string): 'a' | 'an' {
+  return /^(?:[AEFHILMNORSX](?![a-z])|ISO|[aeio]|8|1[18]\b)/.test(name) && !name.startsWith('US') ? 'an' : 'a';
+}
