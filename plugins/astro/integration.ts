@@ -11,6 +11,7 @@ import { writeDownloads } from './downloads.ts';
 import { INTEGRATION, SOURCE_HOOK } from './loaders/collections.ts';
 import { processorOptions } from './markdown-processor.ts';
 import { type Reading, type ReadingTools, readEverything } from './reading.ts';
+import { makeTemplatesAhead } from './templates-ahead.ts';
 
 export interface CreasewrightOptions {
   /** Further plugins for all texts. They run after the ones for measures and places. */
@@ -30,6 +31,7 @@ export default function creasewright({
   let config: AstroConfig | undefined;
   let logger: AstroIntegrationLogger | undefined;
   let tools: Promise<ReadingTools> | undefined;
+  let templatesMade: (() => Promise<void>) | undefined;
   let wrong: unknown;
 
   const read = async (): Promise<Reading> => {
@@ -39,8 +41,9 @@ export default function creasewright({
   };
   const reader = new ContentReader({
     read,
-    whenRead({ warnings }) {
+    whenRead({ warnings, desk, setup }) {
       wrong = undefined;
+      if (command === 'build') templatesMade = makeTemplatesAhead(desk, setup);
       for (const problem of warnings) logger?.warn(formatProblem(problem));
     },
     whenFailed(error) {
@@ -80,6 +83,7 @@ export default function creasewright({
       },
       async 'astro:build:done'({ dir, logger: own }) {
         if (reader.last === undefined) throw new Error('the site was built without its content');
+        await templatesMade?.();
         const count = await writeDownloads(reader.last, fileURLToPath(dir));
         await (await tools)?.cache.prune();
         own.info(`${count} files written beside the projects`);

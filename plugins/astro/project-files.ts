@@ -1,5 +1,5 @@
 import { computeProject, type Library, type Post, type Project, type SourceFile, summarise } from '../content/index.ts';
-import { type Cache, digestOf } from './cache.ts';
+import { Cache, digestOf } from './cache.ts';
 import { templatePdf } from './template-pdf.ts';
 
 /**
@@ -17,6 +17,16 @@ export function fileNamesOf(post: Post): readonly string[] {
   return [...(post.cards.length === 0 ? [] : TEMPLATES.map(({ name }) => name)), SUMMARY];
 }
 
+/** What a desk is set up from: plain data, which can be handed to another thread. */
+export interface DeskSetup {
+  readonly library: Library;
+  readonly files: readonly SourceFile[];
+  /** Folder of the cache. */
+  readonly cache: string;
+  /** Digest of all code. */
+  readonly code: string;
+}
+
 /** Where the files of projects are made. Nothing is made twice for the same content and code. */
 export class ProjectDesk {
   readonly #library: Library;
@@ -27,7 +37,8 @@ export class ProjectDesk {
   readonly #shared: string;
   readonly #projects = new Map<string, Project>();
 
-  constructor(library: Library, files: readonly SourceFile[], cache: Cache, code: string) {
+  /** @param cache a cache that is open already, in place of the folder */
+  constructor({ library, files, cache: folder, code }: DeskSetup, cache = new Cache(folder)) {
     this.#library = library;
     this.#cache = cache;
     // The date in a template follows the environment when that sets one.
@@ -46,6 +57,18 @@ export class ProjectDesk {
     const made = await this.#make(this.#compute(post), name);
     await this.#cache.put(key, made);
     return made;
+  }
+
+  /** Whether any template would have to be made. */
+  async lacksTemplates(): Promise<boolean> {
+    for (const post of this.#library.posts.values()) {
+      if (post.cards.length === 0) continue;
+      for (const { name } of TEMPLATES) {
+        const key = await this.#cache.getJson<string>(this.#keyOf(name, post));
+        if (key === undefined || !(await this.#cache.has(key))) return true;
+      }
+    }
+    return false;
   }
 
   async #make(project: Project, name: string): Promise<Uint8Array> {

@@ -21,7 +21,7 @@ import { type Body, type BodyPress, renderBody } from './bodies.ts';
 import { type Cache, digestOf } from './cache.ts';
 import { ContentError } from './errors.ts';
 import type { CollectionName, StoredEntry } from './loaders/collections.ts';
-import { ProjectDesk } from './project-files.ts';
+import { type DeskSetup, ProjectDesk } from './project-files.ts';
 
 /** What a reading needs from Astro and from the project's own settings. */
 export interface ReadingTools extends Pick<BodyPress, 'root' | 'renderer' | 'code'> {
@@ -34,6 +34,7 @@ export interface Reading {
   readonly entries: Readonly<Record<CollectionName, readonly StoredEntry[]>>;
   /** Where the files beside each project are made. */
   readonly desk: ProjectDesk;
+  readonly setup: DeskSetup;
   readonly warnings: readonly Problem[];
 }
 
@@ -56,8 +57,9 @@ export async function readEverything(tools: ReadingTools): Promise<Reading> {
     found.push(...body.problems);
   }
   if (library === undefined || hasErrors(found)) throw new ContentError(found);
-  const desk = new ProjectDesk(library, all, tools.cache, tools.code);
-  return { library, entries: entriesOf(all, library, bodies, tools.code), desk, warnings: found };
+  const setup: DeskSetup = { library, files: all, cache: tools.cache.folder, code: tools.code };
+  const desk = new ProjectDesk(setup, tools.cache);
+  return { library, entries: entriesOf(all, library, bodies, tools.code), desk, setup, warnings: found };
 }
 
 /** The library is the work of most of a reading, so a sound one is kept for as long as no file and no code changes. */

@@ -7,17 +7,14 @@ import {
   type Panelling,
   type PaperInUse,
   type Problem,
-  readSize,
-  type SheetInUse,
   type System,
-  type Unit,
 } from '../engine/index.ts';
 import { distinct, distinctSlips } from './distinct.ts';
 import { foldOf } from './entries/fold.ts';
-import type { Blog, CardSpec, FoldKind, PerEdition, Post, Supply, SupplyUse, WrittenText } from './entries/types.ts';
+import type { CardSpec, FoldKind, Post, Supply, SupplyUse } from './entries/types.ts';
 import type { Library } from './library.ts';
 import { editionsFrom, makeEdition, makeKind, ruleOf } from './make-edition.ts';
-import { checkedLength, readSheetOrEnvelope } from './measures.ts';
+import { paperOf } from './paper.ts';
 
 /** A post with its cards computed in both editions. */
 export interface Project {
@@ -135,30 +132,6 @@ function editionOf(card: Card, paper: PaperInUse): CardEdition {
   };
 }
 
-function paperOf(
-  card: Card,
-  spec: CardSpec | undefined,
-  stock: Readonly<Record<string, Supply>>,
-  units: Unit | undefined,
-  blog: Blog,
-): PaperInUse {
-  const { system } = card;
-  const usual = sheetOf(blog.sheets[system], blog.units);
-  const own = sheetIn(spec?.sheet[system], units);
-  const sheets: Record<string, SheetInUse> = {};
-  for (const role of new Set(card.pieces.map((piece) => piece.stock))) {
-    const sheet = own ?? sheetOfSupply(stock[role], system) ?? usual;
-    if (sheet !== undefined) sheets[role] = sheet;
-  }
-  if (usual !== undefined) sheets[''] = own ?? usual;
-  return {
-    envelope: envelopeOf(spec?.envelope[system], units),
-    clearance: checkedLength(blog.envelopeClearance[system], blog.units),
-    sheets,
-    promised: promiseOf(spec?.finished, system, units),
-  };
-}
-
 function stockOf(library: Library, spec: CardSpec): Readonly<Record<string, Supply>> {
   const stock: Record<string, Supply> = {};
   for (const role of Object.keys(spec.stock).sort()) {
@@ -166,37 +139,6 @@ function stockOf(library: Library, spec: CardSpec): Readonly<Record<string, Supp
     if (supply !== undefined) stock[role] = supply;
   }
   return stock;
-}
-
-function sheetOfSupply(supply: Supply | undefined, system: System): SheetInUse | undefined {
-  const text = supply?.sheet[system];
-  return text === undefined ? undefined : sheetOf(text, supply?.units);
-}
-
-function sheetIn(text: WrittenText | undefined, units: Unit | undefined): SheetInUse | undefined {
-  return text === undefined ? undefined : sheetOf(text.text, units);
-}
-
-function sheetOf(text: string, units: Unit | undefined): SheetInUse | undefined {
-  const { value } = readSheetOrEnvelope(text, 'sheet', units);
-  return value && { name: value.name, width: value.width, height: value.height };
-}
-
-function envelopeOf(text: WrittenText | undefined, units: Unit | undefined): PaperInUse['envelope'] {
-  if (text === undefined) return undefined;
-  const { value } = readSheetOrEnvelope(text.text, 'envelope', units);
-  return value && { size: value, place: text.place, path: text.path };
-}
-
-function promiseOf(
-  finished: PerEdition<WrittenText> | undefined,
-  system: System,
-  units: Unit | undefined,
-): PaperInUse['promised'] {
-  const text = finished?.[system];
-  const size = text === undefined ? undefined : readSize(text.text, { units }).value;
-  if (text === undefined || size === undefined) return undefined;
-  return { width: size.width, height: size.height, place: text.place, path: text.path };
 }
 
 function eachSystem<T>(make: (system: System) => T): Readonly<Record<System, T>> {

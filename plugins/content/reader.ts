@@ -1,8 +1,8 @@
 import { parseDocument } from 'yaml';
 import { hasErrors, type Problem, type SourceNode } from '../engine/index.ts';
 import { linesOf, tidyText } from './lines.ts';
-import { syntaxProblems, tooDeep } from './syntax-problems.ts';
-import { treeOf } from './yaml-tree.ts';
+import { syntaxProblems, tooDeep } from './yaml/syntax-problems.ts';
+import { treeOf } from './yaml/tree.ts';
 
 /** What was read; `tree` is undefined when the file is empty or its syntax is broken. */
 export interface ReadYaml {

@@ -144,14 +144,11 @@ describe('a supply', () => {
     expect(placesAndCodes(supply(text).problems)).toEqual([`content/supplies/x.yaml:1:1 ${code}`]);
   });
 
-  test.each(['__proto__: x', 'constructor: x', 'toString: x', '"": x'])(
-    'the name in %s is unknown like any other',
-    (line) => {
-      expect(placesAndCodes(supply(`${SUPPLY_HEAD}${line}\n`).problems)).toEqual([
-        'content/supplies/x.yaml:3:1 key-unknown',
-      ]);
-    },
-  );
+  test.each(['__proto__: x', 'constructor: x', 'toString: x'])('the name in %s is unknown like any other', (line) => {
+    expect(placesAndCodes(supply(`${SUPPLY_HEAD}${line}\n`).problems)).toEqual([
+      'content/supplies/x.yaml:3:1 key-unknown',
+    ]);
+  });
 });
 
 describe('a technique', () => {

@@ -19,19 +19,20 @@ let browser: Browser;
 
 beforeAll(async () => {
   browser = await connectBrowser();
+  const { page } = await openPage(browser, '/');
   for (const path of builtPages(folder)) {
-    const { page, close } = await openPage(browser, path, { javascript: true });
+    await page.goto(path);
     pages.set(
       path,
       await page.evaluate(() => ({
         ids: [...document.querySelectorAll('[id]')].map(({ id }) => id),
-        addresses: [...document.querySelectorAll<HTMLElement>('[href], [src]')]
+        addresses: [...document.querySelectorAll('[href], [src]')]
           .filter((element) => element.getAttribute('rel') !== 'canonical')
-          .map((element) => ('href' in element ? String(element.href) : (element as HTMLImageElement).src)),
+          .map((element) => element.getAttribute('href') ?? element.getAttribute('src') ?? '')
+          .map((address) => new URL(address, location.href).href),
         canonical: document.querySelector('link[rel=canonical]')?.getAttribute('href') ?? null,
       })),
     );
-    await close();
   }
 });
 afterAll(() => browser.close());

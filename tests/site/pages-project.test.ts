@@ -146,11 +146,13 @@ describe('a project with two cards', () => {
 });
 
 describe('a project without a card', () => {
+  const PATH = '/projects/kelp-background-papers/';
+
   it('is whole: supplies, text and data, and no empty part', () =>
-    at('/projects/kelp-background-papers/', async (page) => {
+    at(PATH, async (page) => {
       expect(await page.locator('#supplies li').count()).toBeGreaterThan(2);
       for (const part of ['drawing', 'measurements', 'template', 'dry-fit'])
         expect(await page.locator(`#${part}`).count()).toBe(0);
-      expect((await page.request.get('project.json')).status()).toBe(200);
+      expect((await page.request.get(`${PATH}project.json`)).status()).toBe(200);
     }));
 });

@@ -1,5 +1,4 @@
 import {
-  describeNode,
   entryAt,
   type MapNode,
   type Problem,
@@ -9,10 +8,19 @@ import {
   valueAt,
 } from '../../engine/index.ts';
 import { slugOf } from '../ids.ts';
-import { shorten } from '../lines.ts';
 import { measureProblems, systemOfSize, written } from '../measures.ts';
 import { joinPath } from '../paths.ts';
 import { cardFields } from '../schemas/card.ts';
+import {
+  besideCards,
+  cardWithoutFold,
+  cardWithoutName,
+  nameTwice,
+  oddFold,
+  oddParameters,
+  ownWithoutFold,
+  withoutFold,
+} from './card-slips.ts';
 import type { CardSpec, PerEdition, WrittenText } from './types.ts';
 
 export interface Cards {
@@ -124,17 +132,7 @@ function ownProblems(map: MapNode, path: string, hasKind: boolean): readonly Pro
     if (entry === undefined || !isWritten(entry.value)) return [];
     if (entry.value.kind !== 'map') return [oddParameters(entry.value, joinPath(path, system))];
     if (hasKind || valueAt(map, 'fold') !== undefined) return [];
-    return [
-      {
-        code: 'own-without-fold',
-        severity: 'error',
-        place: entry.key.place,
-        path: joinPath(path, system),
-        wrote: shorten(describeNode(entry.value)),
-        takes: 'parameters of a fold; a recipe has none',
-        remedy: 'Name the `fold` that the recipe makes, or take this out.',
-      },
-    ];
+    return [ownWithoutFold(entry, joinPath(path, system))];
   });
 }
 
@@ -164,95 +162,4 @@ function promisedSize(node: SourceNode | undefined, path: string, units: Unit | 
   if (node?.kind !== 'text') return editionsOf(node, path);
   const system = isWritten(node) ? systemOfSize(node.text, units) : undefined;
   return system === undefined ? {} : { [system]: written(node, path) };
-}
-
-function besideCards(name: string, place: Problem['place']): Problem {
-  return {
-    code: 'card-twice',
-    severity: 'error',
-    place,
-    path: name,
-    wrote: `\`${name}\` at the top, and \`cards\` as well`,
-    takes: 'one card with its keys at the top, or several under `cards`',
-    remedy: `Move \`${name}\` into the entry of its card under \`cards\`.`,
-  };
-}
-
-function withoutFold(name: string, place: Problem['place']): Problem {
-  return {
-    code: 'card-without-fold',
-    severity: 'error',
-    place,
-    path: name,
-    wrote: `\`${name}\` without a \`fold\``,
-    takes: 'a `fold` or a `recipe` beside it: together they make the card',
-    remedy: `Add the fold, such as \`fold: side-fold\`, or take \`${name}\` out if the post has no card.`,
-  };
-}
-
-function cardWithoutFold(item: MapNode, path: string): Problem {
-  return {
-    code: 'card-without-fold',
-    severity: 'error',
-    place: item.place,
-    path,
-    wrote: shorten(describeNode(item)),
-    takes: 'a `fold` or a `recipe` for each card',
-    remedy: 'Add the fold, such as `fold: side-fold`.',
-  };
-}
-
-function cardWithoutName(item: MapNode, path: string): Problem {
-  return {
-    code: 'card-without-name',
-    severity: 'error',
-    place: item.place,
-    path: joinPath(path, 'name'),
-    wrote: shorten(describeNode(item)),
-    takes: 'a `name` for each card under `cards`, by which readers and directives tell them apart',
-    remedy: 'Add a name, such as `name: The ferry card`.',
-  };
-}
-
-function nameTwice(item: MapNode, path: string, earlier: string): Problem {
-  const name = valueAt(item, 'name');
-  return {
-    code: 'card-name-twice',
-    severity: 'error',
-    place: name?.place ?? item.place,
-    path: joinPath(path, 'name'),
-    wrote: shorten(name === undefined ? describeNode(item) : describeNode(name)),
-    takes: 'a different name for each card',
-    remedy: `Choose another name: \`${earlier}\` has this one already.`,
-  };
-}
-
-function oddFold(node: SourceNode, path: string): Problem {
-  const names = node.kind === 'map' ? node.entries.map(({ key }) => key.text) : [];
-  const written = names.includes('pieces');
-  return {
-    code: 'fold-shape',
-    severity: 'error',
-    place: node.place,
-    path,
-    wrote: shorten(describeNode(node)),
-    takes: 'one fold, such as `side-fold`, or `{ side-fold: { width: 5 in } }`',
-    remedy: written
-      ? 'Put the fold into a file of its own among the folds, and use it here by its name.'
-      : names.length > 1
-        ? 'Keep one fold. Several cards stand under `cards`, each with its own `fold`; parameters stand inside the fold: { side-fold: { width: 5 in } }.'
-        : 'Write the name of one fold.',
-  };
-}
-
-function oddParameters(node: SourceNode, path: string): Problem {
-  return {
-    code: 'parameters-shape',
-    severity: 'error',
-    place: node.place,
-    path,
-    wrote: shorten(describeNode(node)),
-    takes: 'parameters with their values, such as `{ width: 5 in, height: 7 in }`',
-    remedy: 'Write the name of the parameter before its value.',
-  };
 }

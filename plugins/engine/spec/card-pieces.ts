@@ -1,8 +1,9 @@
 import { Length } from '../units/index.ts';
 import { onMarks, type Settled } from './card-parameters.ts';
-import { type Amount, evaluateLength, type Scope } from './evaluate.ts';
+import { evaluateLength, type Scope } from './evaluate.ts';
 import type { Expression } from './expression.ts';
 import { Ledger, type Worked } from './ledger.ts';
+import { type Measured, scopeOf } from './piece-scope.ts';
 import type { Report } from './report.ts';
 import type { Band, BandSpec, Crease, CreaseSpec, Piece, PieceSpec, StripSpec } from './types.ts';
 
@@ -165,33 +166,8 @@ export function creaseName(strip: StripSpec, crease: CreaseSpec, index: number):
   return crease.name ?? `${strip.bands[index]?.name ?? ''}|${strip.bands[index + 1]?.name ?? ''}`;
 }
 
-interface Measured {
-  readonly name: string;
-  readonly columns: readonly { readonly name: string | undefined; readonly size: Length }[];
-  readonly rows: readonly { readonly name: string | undefined; readonly size: Length }[];
-}
-
 function measured({ spec, columns, rows }: Draft, read: (band: Worked) => Length): Measured {
   const bands = ({ spec: strip, bands: all }: Side): Measured['columns'] =>
     all.map((band, index) => ({ name: strip.bands[index]?.name, size: read(band) }));
   return { name: spec.name, columns: bands(columns), rows: bands(rows) };
-}
-
-/** Names of a fold with their amounts, and the measures of the pieces made so far. */
-function scopeOf(
-  pieces: () => readonly Measured[],
-  amounts: ReadonlyMap<string, Amount>,
-  settle: (length: Length) => Length,
-): Scope {
-  return {
-    amount: (name) => amounts.get(name),
-    settle,
-    measure: ([name, ...parts], side) => {
-      const piece = pieces().find((candidate) => candidate.name === name);
-      if (piece === undefined) return undefined;
-      const bands = side === 'width' ? piece.columns : piece.rows;
-      const named = bands.find((band) => band.name !== undefined && parts.includes(band.name));
-      return named?.size ?? Length.sum(bands.map(({ size }) => size));
-    },
-  };
 }

@@ -1,11 +1,12 @@
 import type { Problem } from '../diagnostics/index.ts';
+import { Length } from '../units/index.ts';
 import { checkEqualities, checkRequirements } from './card-conditions.ts';
 import { lessonOf } from './card-lesson.ts';
-import { settleParameters } from './card-parameters.ts';
-import { makePieces } from './card-pieces.ts';
+import { type Settled, settleParameters } from './card-parameters.ts';
+import { type MadePieces, makePieces } from './card-pieces.ts';
 import { resolvePoses } from './card-poses.ts';
 import { Report } from './report.ts';
-import type { Card, CardRequest, Fold } from './types.ts';
+import type { Card, CardParameter, CardRequest, Fold } from './types.ts';
 
 /**
  * A fold with its sizes, in one edition.
@@ -28,8 +29,17 @@ export function makeCard(fold: Fold, request: CardRequest): { card: Card | undef
   if (report.failed) return { card: undefined, problems: report.problems };
   const { name, place } = fold;
   const poses = resolvePoses(fold);
-  const { parameters } = settled;
+  const parameters = settled.parameters.map((parameter) => asPrinted(parameter, settled, made));
   const { pieces } = made;
   const card = { name, system, mark, parameters, pieces, poses, requirements, equalities, lesson, place };
   return { card, problems: report.problems };
+}
+
+/** A parameter is shown as the paper that has its length is cut: a strip may have moved that by a mark. */
+function asPrinted(parameter: CardParameter, settled: Settled, { ledger }: MadePieces): CardParameter {
+  const written = settled.written.get(parameter.name);
+  const { value } = parameter;
+  return written instanceof Length && value instanceof Length
+    ? { ...parameter, value: ledger.look({ written, edition: value }) }
+    : parameter;
 }

@@ -22,7 +22,7 @@ interface CaliperRow {
 }
 
 const GPO = 'US GPO Government Paper Specification Standards No. 11 (1 Feb 1999), JCP K10';
-const COVER_GUIDE = 'Micro Format weight guide';
+const COVER_GUIDE = 'a published cover weight guide';
 
 /** A paper maker's point is 0.001 in; it has nothing to do with a printer's point. */
 const POINT = Length.fromInches('1/1000');

@@ -99,7 +99,7 @@ function refuse(text: string, start: number, width: Numeral, unit: WrittenUnit |
   if (skipSpaces(text, end) >= text.length) {
     const remedy = 'Only one measure is written. Write width and height with an x between them.';
     faults.push(faultAt(text, start, text.length, { code: 'size-one-measure', takes: SIZE_TAKES, remedy }));
-  } else if (faults.length === 0) {
+  } else if (!faults.some((fault) => fault.severity === 'error')) {
     faults.push(leftoverFault(text, start, end, SIZE_TAKES));
   }
   return { value: undefined, faults };

@@ -1,8 +1,9 @@
 import { isCollection, isScalar, visit, type YAMLError } from 'yaml';
-import type { Problem } from '../engine/index.ts';
-import { type Lines, shorten } from './lines.ts';
+import { type Lines, shorten } from '../lines.ts';
+import { quotesFor } from './quotes-cure.ts';
 
-interface Answer {
+/** What to say about a slip of syntax. */
+export interface Answer {
   readonly code: string;
   /** Offset to point at, when it is not where YAML stumbled. */
   readonly at?: number;
@@ -11,76 +12,22 @@ interface Answer {
   readonly remedy: string;
 }
 
-interface Stumble {
+/** A place where YAML could not go on. */
+export interface Stumble {
   readonly error: YAMLError;
   readonly contents: unknown;
   readonly text: string;
   readonly lines: Lines;
 }
 
-/** Most brackets that may stand open at once; parsing takes time by the square of them. */
-const MOST_OPEN_BRACKETS = 64;
-
-/** Brackets within brackets beyond any use. Looked for before parsing. */
-export function tooDeep(text: string, lines: Lines): Problem | undefined {
-  let open = 0;
-  for (const { index, 0: bracket } of text.matchAll(/[[\]{}]/g)) {
-    open = bracket === '[' || bracket === '{' ? open + 1 : Math.max(0, open - 1);
-    if (open <= MOST_OPEN_BRACKETS) continue;
-    const { takes, remedy, code } = deepAnswer;
-    return {
-      code,
-      severity: 'error',
-      place: lines.placeOf(index),
-      path: '',
-      wrote: lines.lineOf(index),
-      takes,
-      remedy,
-    };
-  }
-  return undefined;
-}
-
-const deepAnswer: Answer = {
+export const TOO_DEEP: Answer = {
   code: 'too-deep',
   takes: 'a few levels inside one another',
   remedy: 'Take out the repeated brackets or hyphens.',
 };
 
-/**
- * Errors of YAML's syntax in the house form.
- *
- * One slip makes YAML stumble several times on a line; only the first of each line is told.
- */
-export function syntaxProblems(
-  errors: readonly YAMLError[],
-  contents: unknown,
-  text: string,
-  lines: Lines,
-): readonly Problem[] {
-  const told = new Set<number>();
-  const problems: Problem[] = [];
-  for (const error of [...errors].sort((a, b) => a.pos[0] - b.pos[0])) {
-    const answer = answerTo({ error, contents, text, lines });
-    const at = answer.at ?? error.pos[0];
-    const place = lines.placeOf(at);
-    const stumbled = lines.placeOf(error.pos[0]).line;
-    if (told.has(place.line) || told.has(stumbled)) continue;
-    told.add(place.line).add(stumbled);
-    problems.push({
-      code: answer.code,
-      severity: 'error',
-      place,
-      path: '',
-      wrote: answer.wrote ?? lines.lineOf(at),
-      takes: answer.takes,
-      remedy: answer.remedy,
-    });
-  }
-  return problems;
-}
-
-function answerTo(stumble: Stumble): Answer {
+/** The maker's words for an error of the YAML parser. */
+export function answerTo(stumble: Stumble): Answer {
   const { error, lines } = stumble;
   const line = lines.lineOf(error.pos[0]);
   switch (error.code) {
@@ -122,7 +69,7 @@ function answerTo(stumble: Stumble): Answer {
         remedy: 'Put a comma between the items, or quotes round an item that has a colon in it.',
       };
     case 'RESOURCE_EXHAUSTION':
-      return deepAnswer;
+      return TOO_DEEP;
     case 'BAD_INDENT':
     case 'MISSING_CHAR':
     case 'UNEXPECTED_TOKEN':
@@ -202,11 +149,13 @@ function openEndAnswer({ error, contents, lines }: Stumble): Answer | undefined 
   const bracket = /^Flow (?:sequence|map) in block collection must be .* end with a ([\]}])$/.exec(error.message)?.[1];
   if (bracket === undefined) return undefined;
   const at = openedAt(contents, error.pos[0], (node) => isCollection(node) && node.flow === true);
+  const { line } = lines.placeOf(error.pos[0]);
+  const below = at === undefined || lines.placeOf(at).line === line ? '' : `, before line ${line} goes on`;
   return {
     code: 'bracket-not-closed',
     ...(at === undefined ? {} : { at }),
     takes: `a ${bracket} for each ${bracket === ']' ? '[' : '{'}`,
-    remedy: `Put ${bracket} after the last item, before line ${lines.placeOf(error.pos[0]).line} goes on. Lines inside the brackets are set further in than the name.`,
+    remedy: `Put ${bracket} after the last item${below}. Lines inside the brackets are set further in than the name.`,
   };
 }
 
@@ -267,22 +216,4 @@ function tokenAnswer({ error, text }: Stumble, line: string): Answer {
     };
   }
   return plainAnswer;
-}
-
-/** The cure that helps most: the whole value in quotes, shown as it would stand. */
-function quotesFor(code: string, line: string, takes: string): Answer {
-  const parts = /^((?:- +)?[^:]+): +(.*)$/.exec(line);
-  const name = parts?.[1];
-  const value = parts?.[2] ?? line.replace(/^- +/, '');
-  const mark = value.includes('"') ? "'" : '"';
-  const inner = value.includes('"') && value.includes("'") ? value.replaceAll("'", "''") : value;
-  const clean = stripOwnQuotes(inner, mark);
-  const shown = name === undefined ? `${mark}${clean}${mark}` : `${name}: ${mark}${clean}${mark}`;
-  return { code, takes, remedy: `Put the whole value in quotes: ${shown}` };
-}
-
-/** A value that was quoted in part, `'It's night'`, loses its outer quotes before it gets new ones. */
-function stripOwnQuotes(value: string, mark: string): string {
-  const outer = /^(["'])(.*)\1$/.exec(value);
-  return outer?.[1] !== undefined && outer[1] !== mark && outer[2] !== undefined ? outer[2] : value;
 }

@@ -1,14 +1,15 @@
 import { isAlias, isMap, isPair, isScalar, isSeq, type Pair, type Scalar, type YAMLMap, type YAMLSeq } from 'yaml';
+import type { MapEntry, Place, Problem, SourceNode, TextNode } from '../../engine/index.ts';
+import type { Lines } from '../lines.ts';
 import {
-  formatPlace,
-  type MapEntry,
-  nearestName,
-  type Place,
-  type Problem,
-  type SourceNode,
-  type TextNode,
-} from '../engine/index.ts';
-import { type Lines, shorten } from './lines.ts';
+  aliasInsideItself,
+  aliasTooMuch,
+  aliasUnknown,
+  colonGlued,
+  keyNotText,
+  keyTwice,
+  noteOrText,
+} from './slips.ts';
 
 /** Most parts that one file may have once every alias is written out, so that a few lines cannot unfold into millions. */
 const MOST_PARTS = 20_000;
@@ -85,15 +86,7 @@ function entriesOf(pairs: readonly Pair[], fallback: number, reading: Reading): 
     const value = nodeOf(pair.value, endOf(pair.key) ?? fallback, reading);
     const earlier = first.get(key.text);
     if (earlier !== undefined) {
-      reading.problems.push({
-        code: 'key-twice',
-        severity: 'error',
-        place: key.place,
-        path: '',
-        wrote: `${key.text}:  again; it stands first at ${formatPlace(earlier)}`,
-        takes: 'each name once',
-        remedy: `Keep one \`${key.text}\` and take the other out.`,
-      });
+      reading.problems.push(keyTwice(key.text, key.place, earlier));
       continue;
     }
     first.set(key.text, key.place);
@@ -104,30 +97,15 @@ function entriesOf(pairs: readonly Pair[], fallback: number, reading: Reading): 
 
 function keyOf(yaml: unknown, fallback: number, reading: Reading): TextNode | undefined {
   const node = nodeOf(yaml, fallback, reading);
-  if (node.kind === 'text') {
-    const glued = node.quoted ? null : /^([^\s:]+):(\S.*)$/.exec(node.text);
+  const { problems } = reading;
+  if (node.kind === 'text' && node.text.trim() !== '') {
+    // An address has a colon within it as well.
+    const glued = node.quoted ? null : /^([^\s:]+):(?!\/\/)(\S.*)$/.exec(node.text);
     if (glued === null) return node;
-    reading.problems.push({
-      code: 'colon-without-space',
-      severity: 'error',
-      place: node.place,
-      path: '',
-      wrote: shorten(node.text),
-      takes: 'a name, a colon, a space and the value',
-      remedy: `Put a space after the colon: \`${glued[1]}: ${glued[2]}\`.`,
-    });
+    problems.push(colonGlued(glued[1] ?? '', glued[2] ?? '', node.place));
     return undefined;
   }
-  reading.problems.push({
-    code: 'key-not-text',
-    severity: 'error',
-    place: node.place,
-    path: '',
-    wrote: node.kind === 'list' ? 'a list before a colon' : 'a group before a colon',
-    takes: 'a plain name before the colon',
-    remedy:
-      'Give the value a name made of letters and hyphens, such as `width`. A text that begins with [ or { needs quotes.',
-  });
+  problems.push(keyNotText(node.kind === 'text' ? 'nothing' : node.kind === 'list' ? 'a list' : 'a group', node.place));
   return undefined;
 }
 
@@ -146,69 +124,39 @@ function textOf(scalar: Scalar, fallback: number, reading: Reading): TextNode {
 
 /** The text of a block begins on the lines below its `|` or `>`: offset of its first character. */
 function blockStart(header: number, text: string): number {
-  const body = /\n[ \t\n]*/.exec(text.slice(header));
-  if (body === null) return header;
-  const start = header + body.index + body[0].length;
+  const line = text.indexOf('\n', header);
+  if (line === -1) return header;
+  const spaces = matchAt(/[ \t\n]*/y, text, line);
+  const start = line + (spaces?.length ?? 0);
   return start < text.length ? start : header;
 }
 
-/** `Card #5` loses its number: YAML takes ` #` for the start of a note. */
-function checkComment(scalar: Scalar, value: string, block: boolean, reading: Reading): void {
+function checkComment(scalar: Scalar, value: string, block: boolean, { text, lines, problems }: Reading): void {
   const end = scalar.range?.[1];
   if (block || value === '' || end === undefined) return;
-  const lost = /^[ \t]+#[^\s#][^\n]*/.exec(reading.text.slice(end));
-  if (lost === null) return;
-  const whole = `${value}${lost[0]}`;
-  reading.problems.push({
-    code: 'note-or-text',
-    severity: 'warning',
-    place: reading.lines.placeOf(end + lost[0].indexOf('#')),
-    path: '',
-    wrote: shorten(whole),
-    takes: 'a note after ` # `; it is left out of the value',
-    remedy: `If it belongs to the text, put quotes round the whole: "${shorten(whole).replaceAll('"', "'")}". If it is a note, put a space after the #.`,
-  });
+  const lost = matchAt(/[ \t]+#[^\s#][^\n]*/y, text, end);
+  if (lost !== undefined) problems.push(noteOrText(`${value}${lost}`, lines.placeOf(end + lost.indexOf('#'))));
+}
+
+/** What a sticky pattern finds at an offset. */
+function matchAt(pattern: RegExp, text: string, offset: number): string | undefined {
+  pattern.lastIndex = offset;
+  return pattern.exec(text)?.[0];
 }
 
 function aliasedNode(name: string, offset: number, reading: Reading): SourceNode {
+  const { anchors, problems } = reading;
   const place = reading.lines.placeOf(offset);
-  const nothing: TextNode = { kind: 'text', text: '', place, quoted: false };
-  const anchored = reading.anchors.get(name);
-  if (anchored !== undefined) {
+  const anchored = anchors.get(name);
+  if (anchored === undefined) {
+    problems.push(anchors.has(name) ? aliasInsideItself(name, place) : aliasUnknown(name, anchors.keys(), place));
+  } else {
     reading.parts += anchored.parts;
     if (reading.parts <= MOST_PARTS) return anchored.node;
-    if (!reading.tooMany) reading.problems.push(tooManyParts(name, place));
+    if (!reading.tooMany) problems.push(aliasTooMuch(name, MOST_PARTS, place));
     reading.tooMany = true;
-    return nothing;
   }
-  const inside = reading.anchors.has(name);
-  const near = nearestName(name, [...reading.anchors.keys()]);
-  reading.problems.push({
-    code: inside ? 'alias-inside-itself' : 'alias-unknown',
-    severity: 'error',
-    place,
-    path: '',
-    wrote: `*${name}`,
-    takes: inside ? 'a value that does not contain itself' : `a value marked \`&${name}\` further up in the file`,
-    remedy: inside
-      ? 'Write the value out in full.'
-      : near === undefined
-        ? `If the star belongs to the text, put it in quotes: "*${name}".`
-        : `Did you mean *${near}? If the star belongs to the text, put it in quotes: "*${name}".`,
-  });
-  return nothing;
-}
-
-function tooManyParts(name: string, place: Place): Problem {
-  return {
-    code: 'alias-too-much',
-    severity: 'error',
-    place,
-    path: '',
-    wrote: `*${name}, which unfolds into more than ${MOST_PARTS} parts`,
-    takes: 'aliases that repeat a short value',
-    remedy: 'Write the values out, or repeat fewer of them.',
-  };
+  return { kind: 'text', text: '', place, quoted: false };
 }
 
 function anchorOf(yaml: unknown): string | undefined {

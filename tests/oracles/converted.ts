@@ -1,0 +1,13 @@
+import { all, create } from 'mathjs';
+
+const math = create(all);
+
+/** A measurement in another unit by the tables of mathjs, which knows nothing of ours. Double precision. */
+export function converted(value: number, from: string, to: string): number {
+  return math.unit(value, from).toNumber(to);
+}
+
+/** A mixed number, fraction or decimal in plain digits as mathjs evaluates it: `5 1/2` as `(5 + 1/2)`. */
+export function evaluated(text: string): number {
+  return Number(math.evaluate(text.trim().replace(/\s+/g, ' + ')));
+}
