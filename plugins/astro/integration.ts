@@ -8,10 +8,10 @@ import { codeDigest } from './code-digest.ts';
 import { ContentReader } from './content-reader.ts';
 import { serveContent, watchContent } from './dev-server.ts';
 import { writeDownloads } from './downloads.ts';
+import { makeFilesAhead } from './files-ahead.ts';
 import { INTEGRATION, SOURCE_HOOK } from './loaders/collections.ts';
 import { processorOptions } from './markdown-processor.ts';
 import { type Reading, type ReadingTools, readEverything } from './reading.ts';
-import { makeTemplatesAhead } from './templates-ahead.ts';
 
 export interface CreasewrightOptions {
   /** Further plugins for all texts. They run after the ones for measures and places. */
@@ -31,7 +31,7 @@ export default function creasewright({
   let config: AstroConfig | undefined;
   let logger: AstroIntegrationLogger | undefined;
   let tools: Promise<ReadingTools> | undefined;
-  let templatesMade: (() => Promise<void>) | undefined;
+  let filesMade: (() => Promise<void>) | undefined;
   let wrong: unknown;
 
   const read = async (): Promise<Reading> => {
@@ -43,7 +43,7 @@ export default function creasewright({
     read,
     whenRead({ warnings, desk, setup }) {
       wrong = undefined;
-      if (command === 'build') templatesMade = makeTemplatesAhead(desk, setup);
+      if (command === 'build') filesMade = makeFilesAhead(desk, setup);
       for (const problem of warnings) logger?.warn(formatProblem(problem));
     },
     whenFailed(error) {
@@ -83,7 +83,7 @@ export default function creasewright({
       },
       async 'astro:build:done'({ dir, logger: own }) {
         if (reader.last === undefined) throw new Error('the site was built without its content');
-        await templatesMade?.();
+        await filesMade?.();
         const count = await writeDownloads(reader.last, fileURLToPath(dir));
         await (await tools)?.cache.prune();
         own.info(`${count} files written beside the projects`);

@@ -59,11 +59,10 @@ export class ProjectDesk {
     return made;
   }
 
-  /** Whether any template would have to be made. */
-  async lacksTemplates(): Promise<boolean> {
+  /** Whether any file of any project would have to be made. */
+  async lacksFiles(): Promise<boolean> {
     for (const post of this.#library.posts.values()) {
-      if (post.cards.length === 0) continue;
-      for (const { name } of TEMPLATES) {
+      for (const name of fileNamesOf(post)) {
         const key = await this.#cache.getJson<string>(this.#keyOf(name, post));
         if (key === undefined || !(await this.#cache.has(key))) return true;
       }

@@ -43,7 +43,8 @@ function json(args: readonly string[]): { code: number | null; report: DryFitRep
   return { code, report: dryFitReportSchema.parse(JSON.parse(out)) };
 }
 
-describe('dryfit', () => {
+// Each test starts the command anew, which is slow on a busy machine.
+describe('dryfit', { timeout: 180_000 }, () => {
   test('of the whole blog finds nothing that fails', () => {
     const { code, out } = dryfit([]);
     expect(out).toContain('Side fold  (content/folds/side-fold.md)');

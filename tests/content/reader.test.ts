@@ -161,7 +161,7 @@ describe('names', () => {
 
   test('that are a list, a group or nothing', () => {
     expect(placesAndCodes(readYaml('a: { : 1, "": 2 }\n', 'f').problems)).toEqual([
-      'f:1:6 key-not-text',
+      'f:1:5 key-not-text',
       'f:1:11 key-not-text',
     ]);
     expect(placesAndCodes(readYaml('? [x]\n: 1\n', 'f').problems)).toEqual(['f:1:3 key-not-text']);

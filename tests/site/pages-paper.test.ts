@@ -33,6 +33,15 @@ it.each(Object.entries(KINDS_OF_PAGE))(
   },
 );
 
+it('prints the words of every drawing, which on a screen are folded away', async () => {
+  const { page, close } = await openPage(browser, '/projects/curlew-at-low-water/');
+  const words = page.locator('figure.drawing details li').first();
+  expect(await words.isVisible()).toBe(false);
+  await page.emulateMedia({ media: 'print' });
+  expect(await words.isVisible()).toBe(true);
+  await close();
+});
+
 it('prints the edition that the reader has chosen', async () => {
   const { page, close } = await openPage(browser, '/projects/curlew-at-low-water/');
   await page.getByRole('radio', { name: 'Millimetres' }).check();

@@ -15,27 +15,37 @@ const SIZES = [3.5, 2.5];
 /** A crease as drawn, upright or level, and what is to be written at it. */
 export interface LabelledCrease {
   readonly line: SceneLine;
-  readonly text: string;
-  /** Whether the text says more than the line and its legend: only then a number stands in for it. */
+  /** What to write: the first that fits at all creases alike, else the first that fits at this one. */
+  readonly texts: readonly string[];
+  /** Whether its texts say more than the line and its legend: only then a number may stand in for them. */
   readonly named: boolean;
 }
 
-/**
- * Writes beside each crease its text, all in one size if they fit so; where there is no room for a name, a number
- * counted from 1. Returns what got numbers, in order. With `beyond`, a text may also stand past the crease's end.
- */
+export interface CreaseLabelOptions {
+  /** A text may also stand past the crease's lower or right end. */
+  readonly beyond: boolean;
+  /** A number, counted from 1, stands where a name has no room. */
+  readonly numbers: boolean;
+}
+
+/** Writes beside each crease its text. Returns the creases that got numbers, in the order of these. */
 export function drawCreaseLabels<Item extends LabelledCrease>(
   board: Board,
   creases: readonly Item[],
-  beyond: boolean,
+  { beyond, numbers }: CreaseLabelOptions,
 ): readonly Item[] {
-  const alike = SIZES.some((size) =>
-    board.try((copy) => creases.every(({ line, text }) => copy.place(candidates(line, text, [size], beyond)))),
-  );
-  if (alike) return [];
+  const most = Math.max(0, ...creases.map(({ texts }) => texts.length));
+  for (let choice = 0; choice < most; choice++) {
+    for (const size of SIZES) {
+      const alike = (copy: Board): boolean =>
+        creases.every(({ line, texts }) => copy.place(candidates(line, texts[choice] ?? '', [size], beyond)));
+      if (board.try(alike)) return [];
+    }
+  }
   const keyed: Item[] = [];
   for (const crease of creases.filter(({ named }) => named)) {
-    if (board.place(candidates(crease.line, crease.text, SIZES, beyond))) continue;
+    if (crease.texts.some((text) => board.place(candidates(crease.line, text, SIZES, beyond)))) continue;
+    if (!numbers) continue;
     if (board.place(candidates(crease.line, String(keyed.length + 1), SIZES, beyond))) keyed.push(crease);
   }
   return keyed;

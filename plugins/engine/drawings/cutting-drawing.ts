@@ -77,7 +77,7 @@ function drawPiece(
   const creases = piece.creases.map((crease) => ({
     crease,
     line: creaseLine(drawn, crease),
-    text: creaseLabel(crease),
+    texts: [creaseLabel(crease)],
     named: isNamed(crease),
   }));
   board.add(...edgeLines(drawn), ...creases.map(({ line }) => line));
@@ -85,7 +85,7 @@ function drawPiece(
   drawOverallSizes(board, drawn, formatNumber(piece.width, system), formatNumber(piece.height, system));
   const panels = panelling.panels.filter((panel) => panel.piece === piece.name).map((panel) => namedBox(drawn, panel));
   drawPanelNames(board, panels);
-  const keyed = drawCreaseLabels(board, creases, true);
+  const keyed = drawCreaseLabels(board, creases, { beyond: true, numbers: true });
   if (piece.grain !== undefined) {
     drawGrainArrow(
       board,

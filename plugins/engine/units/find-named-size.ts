@@ -75,7 +75,7 @@ function findMeasured(text: string, use: SizeUse, options: ReadOptions): Reading
 }
 
 function refuse(text: string, code: string, use: SizeUse, remedy: string): Reading<NamedSize> {
-  const takes = `${ARTICLE[use]} ${use} by name, such as ${EXAMPLES[use]}, or its size, such as 5 x 7 in.`;
+  const takes = `${ARTICLE[use]} ${use} by name, as ${EXAMPLES[use]}, or its size, as \`5 x 7 in\``;
   const fault: Fault = faultAt(text, text.length - text.trimStart().length, text.trimEnd().length, {
     code,
     takes,
@@ -84,36 +84,36 @@ function refuse(text: string, code: string, use: SizeUse, remedy: string): Readi
   return { value: undefined, faults: [fault] };
 }
 
-const ARTICLE: Readonly<Record<SizeUse, string>> = { sheet: 'A', envelope: 'An', card: 'A' };
+const ARTICLE: Readonly<Record<SizeUse, string>> = { sheet: 'a', envelope: 'an', card: 'a' };
 
 const EXAMPLES: Readonly<Record<SizeUse, string>> = {
-  sheet: 'US Letter or ISO A4',
-  envelope: 'US A7 or ISO C6',
-  card: 'US A2 or ISO A6',
+  sheet: '`US Letter` or `ISO A4`',
+  envelope: '`US A7` or `ISO C6`',
+  card: '`US A2` or `ISO A6`',
 };
 
 function sayChoice(names: readonly string[], use: SizeUse): string {
   const choices = names.map((name) => {
     const size =
       NAMED_SIZES.find((one) => one.name === name && one.use === use) ?? NAMED_SIZES.find((one) => one.name === name);
-    return size ? `${name} (${size.use}, ${sayMeasures(size)})` : name;
+    return size ? `\`${name}\` (${ARTICLE[size.use]} ${size.use}, ${sayMeasures(size)})` : name;
   });
   return `Write which one you mean: ${choices.join(' or ')}.`;
 }
 
 function sayOtherUse(sizes: readonly NamedSize[], use: SizeUse): string {
   const [first] = sizes;
-  const uses = sizes.map((size) => `${ARTICLE[size.use].toLowerCase()} ${size.use}`).join(' and ');
-  return `${first?.name} is ${uses}, and ${ARTICLE[use].toLowerCase()} ${use} is wanted here. Write another name, or the size itself.`;
+  const uses = sizes.map((size) => `${ARTICLE[size.use]} ${size.use}`).join(' and ');
+  return `${first?.name} is ${uses}, and ${ARTICLE[use]} ${use} is wanted here. Write another name, or the size itself.`;
 }
 
 function sayNearest(written: string, use: SizeUse): string {
-  if (written === '') return `Write the name of ${ARTICLE[use].toLowerCase()} ${use}, or its size.`;
+  if (written === '') return `Write the name of ${ARTICLE[use]} ${use}, or its size.`;
   const names = NAMED_SIZES.filter((size) => size.use === use).map((size) => size.name);
   const bare = names.map((name) => name.replace(/^(US|ISO) /, ''));
   const short = written.replace(/^(?:us|iso)[\s-]+/i, '');
   const near = nearestName(written, names) ?? names[bare.indexOf(nearestName(short, bare) ?? '\u0000')];
-  return near === undefined ? `Known names are ${names.join(', ')}.` : `Did you mean ${near}?`;
+  return near === undefined ? `Known names are ${names.join(', ')}.` : `Did you mean \`${near}\`?`;
 }
 
 function sayMeasures(size: NamedSize): string {

@@ -12,13 +12,13 @@ const LEFTOVERS: readonly {
     code: 'number-spaced-slash',
     pattern: sticky(`${SPACE}+${SLASH}${SPACE}*${DIGIT}|${SLASH}${SPACE}+${DIGIT}`, 'i'),
     remedy: (text) =>
-      `Write the fraction without spaces round the stroke: ${text.replace(/\s*[/\u2044\u2215\uff0f]\s*/g, '/')}.`,
+      `Write the fraction without spaces round the stroke: \`${text.replace(/\s*[/\u2044\u2215\uff0f]\s*/g, '/')}\`.`,
   },
   {
     code: 'number-dash',
     pattern: sticky(`${SPACE}*${DASH}${SPACE}*(?:${DIGIT}+${SLASH}|${FRACTION_CHARACTER})`, 'i'),
     remedy: (text) =>
-      `A dash may mean a range. For a whole number and a fraction write ${text.replace(/\s*[\u2010-\u2015\u2212\uff0d]\s*/, ' ')}, with a space.`,
+      `A dash may mean a range. For a whole number and a fraction write \`${text.replace(/\s*[\u2010-\u2015\u2212\uff0d]\s*/, ' ')}\`, with a space.`,
   },
   {
     code: 'number-range',
@@ -48,6 +48,6 @@ export function leftoverFault(text: string, start: number, at: number, takes: st
     if (matchAt(pattern, text, at)) return faultAt(text, start, end, { code, takes, remedy: remedy(whole) });
   }
   const rest = text.slice(at, end).trim();
-  const remedy = `Take out what is not part of it: ${rest.length > 40 ? `${[...rest].slice(0, 40).join('')}…` : rest}`;
+  const remedy = `Take out what is not part of it: \`${rest.length > 40 ? `${[...rest].slice(0, 40).join('')}…` : rest}\`.`;
   return faultAt(text, start, end, { code: 'number-leftover', takes, remedy });
 }

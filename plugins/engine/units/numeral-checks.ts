@@ -15,11 +15,12 @@ export function checkDecimal(text: string, decimal: WrittenDecimal): Fault[] {
   const warn = (code: string, remedy: string): void => {
     faults.push(faultAt(text, start, end, { code, severity: 'warning', takes: NUMBER_TAKES, remedy }));
   };
-  if (plainDigits(written) !== written) warn('number-wide-digits', `Write ${plainDigits(written)} in ordinary digits.`);
-  if (whole === '') warn('number-bare-point', `Write 0${written} if no digit is missing before the point.`);
+  if (plainDigits(written) !== written)
+    warn('number-wide-digits', `Write \`${plainDigits(written)}\`, in ordinary digits.`);
+  if (whole === '') warn('number-bare-point', `Write \`0${written}\` if no digit is missing before the point.`);
   if (/^0\d/.test(whole)) {
     const plain = plainDigits(written).replace(/^0+(?=\d)/, '');
-    warn('number-leading-zero', `It is read as ${plain}. Write ${plain} if that is what you meant.`);
+    warn('number-leading-zero', `It is read as ${plain}. Write \`${plain}\` if that is what you meant.`);
   }
   return faults;
 }
@@ -39,15 +40,15 @@ export function checkFraction(
   }
   if (mixed && numerator >= denominator) {
     const sum = whole.mul(denominator).add(numerator).div(denominator).toFraction(true);
-    const remedy = `After a whole number the fraction is less than 1. Did you mean ${sum}?`;
+    const remedy = `After a whole number the fraction is less than 1. Did you mean \`${sum}\`?`;
     return [faultAt(text, start, end, { code: 'fraction-too-big', takes: NUMBER_TAKES, remedy })];
   }
   if (!mixed && numerator > denominator) {
     const guesses = splitDigits(fraction);
     if (guesses.length === 0) return [];
     const value = mixedText(numerator, denominator);
-    const remedy = `Did you mean ${guesses.join(' or ')}? Then put a space after the whole number. As written it is ${value}: write ${value} if that is right.`;
-    const takes = 'A space between the whole number and its fraction, as in 5 3/4.';
+    const remedy = `Did you mean \`${guesses.join('` or `')}\`? Then put a space after the whole number. As written it is ${value}: if that is right, write \`${value}\`.`;
+    const takes = 'a space between the whole number and its fraction, as in `5 3/4`';
     return [faultAt(text, start, end, { code: 'fraction-run-together', severity: 'warning', takes, remedy })];
   }
   return [];

@@ -3,7 +3,7 @@ import { type Fault, faultAt } from './fault.ts';
 import { matchAt, sticky } from './scan.ts';
 
 /** What a number looks like, for every fault about one. */
-export const NUMBER_TAKES = 'A number such as 5, 5 1/2, 5½ or 5.5.';
+export const NUMBER_TAKES = 'a number, as `5`, `5 1/2`, `5½` or `5.5`';
 
 /** More digits than this in a row are no measurement. */
 const MOST_DIGITS = 9;
@@ -22,13 +22,13 @@ const SLIPS: readonly Slip[] = [
   {
     code: 'number-underscore',
     pattern: sticky(`${DIGIT}+(?:_+${DIGIT}*)+`),
-    remedy: (wrote) => `Write ${wrote.replace(/_/g, '')}, without the underscore.`,
+    remedy: (wrote) => `Write \`${wrote.replace(/_/g, '')}\`, without the underscore.`,
   },
   {
     code: 'number-hexadecimal',
     pattern: sticky('0[xX](?:[0-9a-fA-F]+)'),
     remedy: (wrote) =>
-      `Write the number in ordinary digits. For a size, put spaces round the x: 0 x ${wrote.slice(2)}.`,
+      `Write the number in ordinary digits. For a size, put spaces round the x: \`0 x ${wrote.slice(2)}\`.`,
   },
   {
     code: 'number-exponent',
@@ -43,12 +43,12 @@ const SLIPS: readonly Slip[] = [
   {
     code: 'number-letter',
     pattern: sticky(`${DIGIT}*${SPACE}?[lI|]${SLASH}${DIGIT}+|${DIGIT}+[OolI][OolI0-9]*(?![A-Za-z])`),
-    remedy: (wrote) => `Did you mean ${lettersAsDigits(wrote)}? A letter stands there in place of a digit.`,
+    remedy: (wrote) => `Did you mean \`${lettersAsDigits(wrote)}\`? A letter stands there in place of a digit.`,
   },
   {
     code: 'size-spaces',
     pattern: sticky(`${DIGIT}+[xX](?=${DIGIT})(?:${DIGIT}|[./])+`),
-    remedy: (wrote) => `For a size write ${wrote.replace(/[xX]/, ' x ')}, with spaces round the x.`,
+    remedy: (wrote) => `For a size write \`${wrote.replace(/[xX]/, ' x ')}\`, with spaces round the x.`,
   },
 ];
 
@@ -83,11 +83,11 @@ function sayExponent(wrote: string): string {
   const power = Number(exponent);
   if (Math.abs(power) > 6 || mantissa.length > 9) return 'Write the number out in ordinary digits.';
   const plain = (Number(mantissa) * 10 ** power).toFixed(6).replace(/\.?0+$/, '');
-  return `Write the number out: ${plain}.`;
+  return `Write the number out: \`${plain}\`.`;
 }
 
 function sayPoints(wrote: string): string {
   const single = wrote.replace(/\.\.+/, '.').replace(/^\.|\.$/g, '');
   if (single.split('.').length > 2) return 'Write one number with one point.';
-  return `Write one point: did you mean ${single}?`;
+  return `Write one point: did you mean \`${single}\`?`;
 }

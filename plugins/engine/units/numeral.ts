@@ -39,7 +39,7 @@ export function readNumeral(text: string, at: number, options: NumeralOptions = 
   if (slip) return { value: ZERO, end: slip.end, faults: [slip.fault], shape: 'decimal' };
   const numeral = scanNumeral(text, at, options);
   if (!numeral || text[numeral.end] !== '.' || numeral.shape === 'decimal') return numeral;
-  const remedy = `Write ${text.slice(at, numeral.end)} without the point, or the digits that are missing after it.`;
+  const remedy = `Write \`${text.slice(at, numeral.end)}\` without the point, or the digits that are missing after it.`;
   const fault = faultAt(text, at, numeral.end + 1, { code: 'number-open-point', takes: NUMBER_TAKES, remedy });
   return { ...numeral, end: numeral.end + 1, faults: [...numeral.faults, fault] };
 }
@@ -103,10 +103,10 @@ function readComma(text: string, at: number): { fault: Fault; end: number } | un
   if (!match) return undefined;
   const wrote = match[0];
   const end = at + wrote.length;
-  const thousands = /^\d{1,3}(?:,\d{3})+$/.test(wrote) ? ` For thousands write ${wrote.replace(/,/g, '')}.` : '';
+  const thousands = /^\d{1,3}(?:,\d{3})+$/.test(wrote) ? ` For thousands write \`${wrote.replace(/,/g, '')}\`.` : '';
   const remedy =
     wrote.split(',').length > 2
       ? `Write one number with a point, or several with spaces after the commas.${thousands}`
-      : `Write ${wrote.replace(',', '.')} with a point.${thousands} For two numbers put a space after the comma.`;
+      : `Write \`${wrote.replace(',', '.')}\` with a point.${thousands} For two numbers put a space after the comma.`;
   return { end, fault: faultAt(text, at, end, { code: 'number-comma', takes: NUMBER_TAKES, remedy }) };
 }

@@ -14,7 +14,7 @@ export interface WrittenLength {
   readonly unit: Unit;
 }
 
-const LENGTH_TAKES = 'A length such as 5 1/2 in, 5.5", 139.7 mm or 14 cm.';
+const LENGTH_TAKES = 'a length, as `5 1/2 in`, `5.5"`, `139.7 mm` or `14 cm`';
 
 const BEFORE_UNIT = sticky(`${HYPHEN}(?=[A-Za-z])|${SPACE}*`);
 
@@ -44,7 +44,7 @@ export function unitAfter(text: string, at: number): WrittenUnit | undefined {
 /** The fault of a number whose unit is missing. */
 export function bareFault(text: string, start: number, end: number): Fault {
   const number = text.slice(start, end).trim();
-  const remedy = `Write ${number} in or ${number} mm, or state the file's units once at its top: units: in`;
+  const remedy = `Write \`${number} in\` or \`${number} mm\`, or state the units once at the top of the file: \`units: in\`.`;
   return faultAt(text, start, end, { code: 'unit-missing', takes: UNIT_TAKES, remedy });
 }
 

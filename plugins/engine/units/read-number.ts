@@ -46,7 +46,7 @@ function startFault(text: string, start: number, end: number): [code: string, re
   if (/^[oOlI|][\doOlI|./\s]*/.test(written) && /[\d/.]/.test(written)) {
     const digits = written.replace(/^[\doOlI|./\s]+/, (part) => lettersAsDigits(part));
     if (readNumeral(digits, 0))
-      return ['number-letter', `Did you mean ${digits}? A letter stands there in place of a digit.`];
+      return ['number-letter', `Did you mean \`${digits}\`? A letter stands there in place of a digit.`];
   }
   return ['number-missing', 'Begin with a number in digits.'];
 }

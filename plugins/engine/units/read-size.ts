@@ -16,7 +16,7 @@ export interface WrittenSize {
   readonly unit: Unit;
 }
 
-const SIZE_TAKES = 'A size, width first, such as 4 1/4 x 5 1/2 in or 105 x 148 mm.';
+const SIZE_TAKES = 'a size, width first, as `4 1/4 x 5 1/2 in` or `105 x 148 mm`';
 
 const BETWEEN = sticky(`${SPACE}*(?:[x*\\u0445]|${TIMES}|${HYPHEN}?by\\b${HYPHEN}?)${SPACE}*`, 'i');
 const LETTER = sticky('\\p{L}', 'u');
@@ -89,7 +89,7 @@ function timesAfter(text: string, at: number): number | undefined {
 function readGlued(text: string): Fault | undefined {
   const match = /^\s*([\d\s./¼-¾⅐-⅞⁄"”″'’′]*[\d¼-¾⅐-⅞"”″'’′])[xX*]([\d¼-¾⅐-⅞].*)$/.exec(text);
   if (!match) return undefined;
-  const remedy = `Write ${match[1]} x ${match[2]?.trim()}, with spaces round the x.`;
+  const remedy = `Write \`${match[1]} x ${match[2]?.trim()}\`, with spaces round the x.`;
   return faultAt(text, skipSpaces(text, 0), text.trimEnd().length, { code: 'size-spaces', takes: SIZE_TAKES, remedy });
 }
 

@@ -17,7 +17,7 @@ export type WrittenUnit =
     };
 
 /** What a unit looks like, for every fault about one. */
-export const UNIT_TAKES = 'A unit after the number: in, mm or cm.';
+export const UNIT_TAKES = 'a unit after the number: `in`, `mm` or `cm`';
 
 export const INCH_MARK = sticky(`${DOUBLE_MARK}|${SINGLE_MARK}{2}`);
 const FOOT_MARK = sticky(SINGLE_MARK);
@@ -85,10 +85,10 @@ function otherUnit(word: string, name: string, end: number): WrittenUnit {
       kind: 'other',
       word,
       end,
-      remedy: (value) => `Write ${decimalNumber(value.mul(count), 4)} ${unit}${also}.`,
+      remedy: (value) => `Write \`${decimalNumber(value.mul(count), 4)} ${unit}\`${also}.`,
     };
   }
   const near = nearestName(word, WORDS.keys());
-  const remedy = near === undefined ? 'Write the unit as in, mm or cm.' : `Did you mean ${near}?`;
+  const remedy = near === undefined ? 'Write the unit as `in`, `mm` or `cm`.' : `Did you mean \`${near}\`?`;
   return { kind: 'other', word, end, remedy: () => remedy };
 }

@@ -16,7 +16,7 @@ export interface PaperWeight {
   readonly grade: GradeId | undefined;
 }
 
-const WEIGHT_TAKES = 'A weight such as 216 gsm or 80 lb cover.';
+const WEIGHT_TAKES = 'a weight, as `216 gsm` or `80 lb cover`';
 
 const SQUARE_METRE = `m(?:\\^?2|²)|sq(?:uare)?\\.?${SPACE}*m(?:et(?:re|er))?`;
 const GRAMS = sticky(`(?:g(?:rams?)?${SPACE}*(?:/|per)${SPACE}*(?:${SQUARE_METRE})|g\\.?s\\.?m\\.?)(?![\\w²])`, 'i');
@@ -73,7 +73,7 @@ function gradeNamed(words: string): Grade | undefined {
 function sayGrade(pounds: Fraction, words: string): string {
   const known = GRADES.flatMap((grade) => grade.words);
   const near = words === '' ? undefined : nearestName(words.slice(0, 40), known);
-  if (near !== undefined) return `Did you mean ${pounds.toFraction(true)} lb ${near}?`;
+  if (near !== undefined) return `Did you mean \`${pounds.toFraction(true)} lb ${near}\`?`;
   const grams = (id: GradeId): string =>
     `${pounds.toFraction(true)} lb ${id} is ${decimalNumber(gramsPerSquareMetre(pounds, id), 0)} gsm`;
   return `Say which grade of paper: ${grams('cover')}, ${grams('text')}. The grades are ${GRADES.map((grade) => grade.id).join(', ')}.`;
@@ -81,9 +81,9 @@ function sayGrade(pounds: Fraction, words: string): string {
 
 function sayUnit(number: string, rest: string): string {
   if (/^(?:pt|pts|points?|mil|mils|µm|microns?|mm|in)\b/i.test(rest)) {
-    return 'This is a thickness, not a weight. Write it under caliper.';
+    return 'This is a thickness, not a weight. Write it under `caliper`.';
   }
   if (rest === '' || /^g\b/i.test(rest))
-    return `Write ${number} gsm, or ${number} lb and the grade, such as ${number} lb cover.`;
-  return 'Write the weight in gsm, or in lb with the grade of the paper.';
+    return `Write \`${number} gsm\`, or pounds and the grade, as \`${number} lb cover\`.`;
+  return 'Write the weight in `gsm`, or in `lb` with the grade of the paper.';
 }

@@ -86,7 +86,7 @@ const QUESTIONED: readonly (readonly [text: string, code: string, remedy: string
   ['11/4 in', 'fraction-run-together', '1 1/4', '2 3/4'],
   ['41/8 in', 'fraction-run-together', '4 1/8', '5 1/8'],
   ['105/8 in', 'fraction-run-together', '10 5/8', '13 1/8'],
-  ['115/16 in', 'fraction-run-together', '11 5/16 or 1 15/16', '7 3/16'],
+  ['115/16 in', 'fraction-run-together', '11 5/16` or `1 15/16', '7 3/16'],
   ['.5 in', 'number-bare-point', '0.5', '0.5'],
   ['010 in', 'number-leading-zero', '10', '10'],
   ['05 1/2 in', 'number-leading-zero', '5', '5 1/2'],
@@ -224,7 +224,7 @@ describe('any text at all', () => {
         expect(value === undefined).toBe(errors.length > 0);
         for (const { offset, wrote, takes, remedy } of faults) {
           expect(text.slice(offset).startsWith(wrote.replace(/…$/, ''))).toBe(true);
-          expect(takes).toMatch(/\.$/);
+          expect(takes).toMatch(/^[a-z]/);
           expect(remedy.length).toBeGreaterThan(5);
         }
       }),

@@ -89,10 +89,9 @@ function piecePage(input: PiecePagesInput, division: Division, joins: readonly J
 
   const board = new Board(window);
   board.add(...edgeLines(drawn).flatMap((line) => clipLine(line, window)));
-  const creases = piece.creases.flatMap((crease) => {
-    const text = `${creaseOnTemplate(creaseLabel(crease), formatLength(crease.at, system), crease.runs === 'down' ? 'left' : 'top')}`;
-    return clipLine(creaseLine(drawn, crease), window).map((line) => ({ line, text, named: true }));
-  });
+  const creases = piece.creases.flatMap((crease) =>
+    clipLine(creaseLine(drawn, crease), window).map((line) => ({ line, texts: textsAt(crease, system), named: true })),
+  );
   board.add(...creases.map(({ line }): SceneLine => line));
   for (const join of joins.filter(({ cells }) =>
     cells.some((end) => end.row === cell.row && end.column === cell.column),
@@ -100,7 +99,7 @@ function piecePage(input: PiecePagesInput, division: Division, joins: readonly J
     drawJoin(board, join, (x, y) => ({ x: drawn.left + x, y: drawn.top + y }));
   }
   drawInside(board, input, drawn, window);
-  drawCreaseLabels(board, creases, false);
+  drawCreaseLabels(board, creases, { beyond: false, numbers: false });
   return {
     width: format.width,
     height: format.height,
@@ -109,6 +108,13 @@ function piecePage(input: PiecePagesInput, division: Division, joins: readonly J
     figure: [piecePageWords(sayName(piece.name), tile), ...cuttingWords(piece, { system })].join(' '),
     items: [...pageHead(format, heading), ...board.items],
   };
+}
+
+/** What may stand at a crease, the longest first: with its position, without it, its fold alone. */
+function textsAt(crease: Crease, system: System): readonly string[] {
+  const label = creaseLabel(crease);
+  const at = formatLength(crease.at, system);
+  return [creaseOnTemplate(label, at, crease.runs === 'down' ? 'left' : 'top'), label, crease.fold];
 }
 
 function drawInside(board: Board, { piece, panelling }: PiecePagesInput, drawn: DrawnPiece, window: Box): void {

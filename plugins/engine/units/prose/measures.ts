@@ -1,5 +1,6 @@
 import { type Fault, faultAt, type ReadOptions } from '../fault.ts';
 import type { Length } from '../length.ts';
+import { NUMBER_TAKES } from '../numeral-slips.ts';
 import { matchAt, sticky } from '../scan.ts';
 import type { Unit } from '../system.ts';
 import { lengthOf } from '../unit.ts';
@@ -100,7 +101,7 @@ function measureOf(text: string, group: Group, unit: Unit): Measure {
   const faults: Fault[] = numerals.flatMap((numeral) => numeral.faults);
   const written = new Set(units.filter((one) => one !== undefined));
   if (written.size > 1) {
-    const takes = 'A size in one unit.';
+    const takes = 'a size in one unit';
     const remedy = 'The measures are in different units. Write them in one, unless you meant it so.';
     faults.push(faultAt(text, start, end, { code: 'size-mixed-units', severity: 'warning', takes, remedy }));
   }
@@ -123,11 +124,11 @@ function dashBeforeFraction(
   if (!whole || !fraction || start === undefined || end === undefined || joiners.at(-1)?.kind !== 'dash')
     return undefined;
   if (whole.shape !== 'whole' || fraction.shape !== 'fraction' || fraction.value.gte(whole.value)) return undefined;
-  const written = text.slice(start, end);
-  const remedy = `A dash may mean a range. For a whole number and a fraction put a space between them; for a range write the smaller first.`;
+  const remedy =
+    'A dash may mean a range. For a whole number and a fraction put a space between them; for a range write the smaller first.';
   const fault = faultAt(text, start, end, {
     code: 'number-dash',
-    takes: `A measurement such as 5 1/2 in, not ${written}.`,
+    takes: 'a measurement, as `5 1/2 in`',
     remedy,
   });
   return { start, end, kind: 'length', lengths: [], unit, faults: [fault] };
@@ -142,8 +143,8 @@ function readCommaMeasure(text: string, at: number, options: ReadOptions, quotes
   const unit = group?.units.findLast((one) => one !== undefined);
   if (!group || !unit || /^\s*in$/.test(text.slice(at + comma.length, group.end))) return undefined;
   const point = comma.replace(',', '.');
-  const thousands = /^\d{1,3}(?:,\d{3})+$/.test(comma) ? ` For thousands write ${comma.replace(/,/g, '')}.` : '';
-  const remedy = `Write ${point} with a point, or state a language that has decimal commas.${thousands}`;
-  const fault = faultAt(text, at, group.end, { code: 'number-comma', takes: 'A number such as 5.5 or 5 1/2.', remedy });
+  const thousands = /^\d{1,3}(?:,\d{3})+$/.test(comma) ? ` For thousands write \`${comma.replace(/,/g, '')}\`.` : '';
+  const remedy = `Write \`${point}\` with a point, or state a language that has decimal commas.${thousands}`;
+  const fault = faultAt(text, at, group.end, { code: 'number-comma', takes: NUMBER_TAKES, remedy });
   return { start: at, end: group.end, kind: 'length', lengths: [], unit, faults: [fault] };
 }
