@@ -32,8 +32,8 @@ export default defineConfig({
         test: {
           name: 'builds',
           include: ['tests/astro/**/*.test.ts', 'tests/commands/**/*.test.ts'],
-          testTimeout: 180_000,
-          hookTimeout: 180_000,
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
           sequence: { groupOrder: 2 },
         },
       },

@@ -20,6 +20,7 @@ import {
 import { type Body, type BodyPress, renderBody } from './bodies.ts';
 import { type Cache, digestOf } from './cache.ts';
 import { ContentError } from './errors.ts';
+import { missingImages } from './images.ts';
 import type { CollectionName, StoredEntry } from './loaders/collections.ts';
 import { type DeskSetup, ProjectDesk } from './project-files.ts';
 
@@ -54,7 +55,7 @@ export async function readEverything(tools: ReadingTools): Promise<Reading> {
   for (const [file, isPost] of textsOf(files)) {
     const body = await renderBody(file, isPost, posts.get(file.path), press);
     bodies.set(file.path, body);
-    found.push(...body.problems);
+    found.push(...body.problems, ...missingImages(file, body.rendered?.metadata.imagePaths ?? [], tools.root));
   }
   if (library === undefined || hasErrors(found)) throw new ContentError(found);
   const setup: DeskSetup = { library, files: all, cache: tools.cache.folder, code: tools.code };

@@ -6,7 +6,7 @@ import { parseArgs } from 'node:util';
 import { compareBuilds } from '../../tests/bench/compare-builds.ts';
 import { generatePosts } from '../../tests/bench/generate-posts.ts';
 import { timePostStages } from '../../tests/bench/post-stages.ts';
-import { timeReferenceLoop } from '../../tests/bench/stages.ts';
+import { timeReferenceLoop } from '../../tests/bench/reference-loop.ts';
 
 const { values } = parseArgs({
   options: { posts: { type: 'string', default: '200' }, rounds: { type: 'string', default: '3' } },

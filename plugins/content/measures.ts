@@ -19,7 +19,7 @@ import {
 import type { WrittenText } from './entries/types.ts';
 
 /** Faults of a text that the engine has read, with their places in the file. */
-export function faultProblems(faults: readonly Fault[], node: TextNode, path: string): readonly Problem[] {
+function faultProblems(faults: readonly Fault[], node: TextNode, path: string): readonly Problem[] {
   return faults.map(({ offset, ...fault }) => ({ ...fault, place: placeWithin(node, offset), path }));
 }
 

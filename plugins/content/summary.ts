@@ -108,7 +108,7 @@ function summariseClosed(pose: FlatPose, length: (value: Length) => LengthSummar
   };
 }
 
-export function summariseFinding(finding: Finding, system: System): FindingSummary {
+function summariseFinding(finding: Finding, system: System): FindingSummary {
   const { label, says, remedy } = sayFinding(finding, system);
   return {
     check: finding.check,
@@ -125,7 +125,7 @@ export function summariseFinding(finding: Finding, system: System): FindingSumma
   };
 }
 
-export function summariseLength(length: Length, system: System): LengthSummary {
+function summariseLength(length: Length, system: System): LengthSummary {
   return {
     mm: length.mm.toFraction(),
     inches: length.inches.toFraction(),

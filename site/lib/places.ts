@@ -1,5 +1,6 @@
-/** What a post's author can place in her text with a line such as `::drawing{card=ferry}`. */
-export type PlaceName = 'drawing' | 'supplies' | 'template' | 'measurements' | 'dry-fit';
+import type { PlaceName } from '../../plugins/markdown/index.ts';
+
+export type { PlaceName };
 
 /** A stretch of a post's page: rendered Markdown, or a place where a component stands. */
 export type BodyPart =

@@ -50,6 +50,9 @@ describe('a site built again and again', () => {
       expect(site.read('dist/index.html')).toContain(
         '<p>curlew, ferry</p><p>Side fold</p><p>Heavy kraft</p><p>Scoring</p>',
       );
+      expect(site.read('dist/projects/ferry/index.html')).toMatch(
+        /<img alt="Low water"[^>]* src="\/_astro\/low-water\.[\w.-]+"/,
+      );
       expect(site.read('dist/projects/curlew/template-letter.pdf').slice(0, 5)).toBe('%PDF-');
       expect(site.read('dist/projects/curlew/template-a4.pdf').slice(0, 5)).toBe('%PDF-');
       expect(JSON.parse(site.read('dist/projects/curlew/project.json'))).toMatchObject({ slug: 'curlew' });
@@ -119,7 +122,7 @@ describe('a site built again and again', () => {
       );
       site.write(
         'content/posts/heron/index.md',
-        '---\ntitle: Heron\nsummary: One.\ndate: 2026-10-03\nfold: side-fod\n---\n\ntext\n\n::drawings\n',
+        '---\ntitle: Heron\nsummary: One.\ndate: 2026-10-03\nfold: side-fod\n---\n\ntext\n\n::drawings\n\n![tide](./tide.png)\n',
       );
       site.write('content/supplies/kraft.yaml', 'name: Heavy kraft\ncategory: cardstok\n');
       const { code, output } = await site.build();
@@ -129,6 +132,7 @@ describe('a site built again and again', () => {
         'card=cart',
         'heron/index.md:5:7',
         'heron/index.md:10:1',
+        'heron/index.md:12:9',
         '::drawings',
         'kraft.yaml:2:11',
       ]) {

@@ -53,6 +53,7 @@ export function makeSmallSite(): SmallSite {
   }
   symlinkSync(path.join(ROOT, 'node_modules'), at('node_modules'), 'dir');
   for (const [file, text] of Object.entries(FILES)) site.write(file, text);
+  writeFileSync(at('content/posts/ferry/low-water.png'), Buffer.from(GREY_PIXEL, 'base64'));
   return site;
 }
 
@@ -74,6 +75,9 @@ function run(root: string, args: readonly string[]): Promise<{ code: number | nu
     child.on('close', (code) => resolve({ code, output }));
   });
 }
+
+/** A PNG of one grey pixel. */
+const GREY_PIXEL = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==';
 
 const POST = (title: string, text: string): string => `---
 title: ${title}
@@ -166,5 +170,5 @@ One crease down the middle.
     'Curlew',
     'Cut the mat 5 1/2 in wide.\n\n::drawing{card=card}\n\nThen score at 10:30.',
   ),
-  'content/posts/ferry/index.md': POST('Ferry', 'A ferry at low water.'),
+  'content/posts/ferry/index.md': POST('Ferry', 'A ferry at low water.\n\n![Low water](./low-water.png)'),
 };

@@ -21,16 +21,17 @@ export async function compareBuilds(
   const ours = new ProjectCopy(['blog.yaml', 'folds', 'supplies', 'techniques']);
   for (const { slug, text } of posts) ours.write(`content/posts/${slug}/index.md`, text);
   const plain = new PlainSite(posts);
-  const times = { oursCold: [], oursWarm: [], plainCold: [], plainWarm: [] } as Record<string, number[]>;
-  const note = (name: string, seconds: number) => times[name]?.push(seconds);
+  const times: Times = { oursCold: [], oursWarm: [], plainCold: [], plainWarm: [] };
   try {
     for (let round = 1; round <= rounds; round++) {
       for (const { folder } of [ours, plain]) {
         for (const name of ['.cache', '.astro', 'dist']) rmSync(join(folder, name), { recursive: true, force: true });
       }
-      for (const heat of ['Cold', 'Warm']) {
-        note(`plain${heat}`, timeBuild(plain.folder, join(PROJECT, 'node_modules/astro/bin/astro.mjs'), ['build']));
-        note(`ours${heat}`, timeBuild(ours.folder, join(ours.folder, 'plugins/commands/build.ts'), []));
+      for (const heat of ['Cold', 'Warm'] as const) {
+        times[`plain${heat}`].push(
+          timeBuild(plain.folder, join(PROJECT, 'node_modules/astro/bin/astro.mjs'), ['build']),
+        );
+        times[`ours${heat}`].push(timeBuild(ours.folder, join(ours.folder, 'plugins/commands/build.ts'), []));
       }
       const last = Object.entries(times).map(([name, list]) => `${name} ${list.at(-1)?.toFixed(2)}`);
       say(`round ${round}: ${last.join(', ')} s`);
@@ -40,10 +41,12 @@ export async function compareBuilds(
     plain.discard();
   }
   return {
-    cold: { ours: median(times['oursCold']), plain: median(times['plainCold']) },
-    warm: { ours: median(times['oursWarm']), plain: median(times['plainWarm']) },
+    cold: { ours: median(times.oursCold), plain: median(times.plainCold) },
+    warm: { ours: median(times.oursWarm), plain: median(times.plainWarm) },
   };
 }
+
+type Times = Record<`${'ours' | 'plain'}${'Cold' | 'Warm'}`, number[]>;
 
 function timeBuild(folder: string, script: string, args: readonly string[]): number {
   const begin = performance.now();
@@ -56,7 +59,7 @@ function timeBuild(folder: string, script: string, args: readonly string[]): num
   return (performance.now() - begin) / 1000;
 }
 
-function median(values: readonly number[] = []): number {
+function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }

@@ -3,7 +3,6 @@ import {
   foldOf,
   type Library,
   type Post,
-  type Project,
   readPost,
   type SourceFile,
   summarise,
@@ -17,50 +16,67 @@ import {
   Length,
   makeCard,
   type PageScene,
+  type Panelling,
   panelsOf,
   renderSvg,
   type Scene,
   templatePages,
 } from '../../plugins/engine/index.ts';
 
-/** Milliseconds a post by stage, over all posts; each stage is run for all before the next begins. */
-export type StageTimes = Readonly<Record<string, number>>;
+/** The stages in the order in which a post goes through them. */
+export const STAGES = ['read', 'spec', 'panels', 'assembly', 'dryfit', 'drawings', 'svg', 'pdf', 'json'] as const;
+
+/** Milliseconds a post by stage. */
+export type StageTimes = Readonly<Record<(typeof STAGES)[number], number>>;
 
 export interface StagesInput {
   readonly library: Library;
   readonly files: readonly SourceFile[];
-  /** Renders the pages of one template; PDF needs fonts and a library that the engine does not have. */
-  readonly renderPages: (pages: readonly PageScene[], title: string) => Promise<unknown>;
+  /** Makes a PDF of pages: needs fonts and a library that the engine does not have. */
+  readonly makePdf: (pages: readonly PageScene[]) => Promise<unknown>;
 }
 
-/** Puts every post through every stage, in the inch edition with its template on Letter. */
-export async function timeStages({ library, files, renderPages }: StagesInput): Promise<StageTimes> {
-  const times: Record<string, number> = {};
-  const stage = async <In, Out>(
-    name: string,
-    inputs: readonly In[],
-    work: (input: In) => Out | Promise<Out>,
-  ): Promise<Out[]> => {
-    const begin = performance.now();
-    const outputs: Out[] = [];
-    for (const input of inputs) outputs.push(await work(input));
-    times[name] = (performance.now() - begin) / files.length;
-    return outputs;
+/**
+ * Puts every post through every stage, in the inch edition with its template on Letter. Each stage is run for all posts
+ * before the next begins.
+ */
+export async function timeStages({ library, files, makePdf }: StagesInput): Promise<StageTimes> {
+  const read = await timeEach(files, (file) => readPost(file).entry);
+  const posts = present(read.outputs);
+  const spec = await timeEach(posts, (post) => cardOf(library, post));
+  const cards = present(spec.outputs);
+  const panels = await timeEach(cards, (card) => panelsOf(card));
+  const folding = await timeEach(cards, (card) => foldCard(card, PAPER));
+  const fitting = await timeEach(folding.outputs, (folded) => dryFit(folded));
+  const drawing = await timeEach(folding.outputs, (folded) => drawingsOf(folded));
+  const svg = await timeEach(drawing.outputs, ({ cutting }) =>
+    cutting.map((scene) => renderSvg(scene, { idPrefix: 'a' })),
+  );
+  const pdf = await timeEach(drawing.outputs, ({ pages }) => makePdf(pages));
+  const projects = posts.map((post) => computeProject(library, post).project);
+  const json = await timeEach(projects, (project) => JSON.stringify(summarise(project)));
+  return {
+    read: read.ms,
+    spec: spec.ms,
+    panels: panels.ms,
+    // Folding cuts into panels again, so its own part is what it takes beyond them.
+    assembly: Math.max(0, folding.ms - panels.ms),
+    dryfit: fitting.ms,
+    drawings: drawing.ms,
+    svg: svg.ms,
+    pdf: pdf.ms,
+    json: json.ms,
   };
+}
 
-  const posts = present(await stage('read', files, (file) => readPost(file).entry));
-  const cards = present(await stage('spec', posts, (post) => cardOf(library, post)));
-  await stage('panels', cards, (card) => panelsOf(card));
-  // Folding cuts into panels again, so its own part is what it takes beyond them.
-  const folded = await stage('assembly', cards, (card) => foldCard(card, PAPER));
-  times['assembly'] = Math.max(0, (times['assembly'] ?? 0) - (times['panels'] ?? 0));
-  await stage('dryfit', folded, (card) => dryFit(card));
-  const scenes = await stage('drawings', folded, (card) => drawingsOf(card));
-  await stage('svg', scenes, ({ cutting }) => cutting.map((scene, i) => renderSvg(scene, { idPrefix: `bench-${i}` })));
-  await stage('pdf', scenes, ({ pages }) => renderPages(pages, 'Bench'));
-  const projects: Project[] = posts.map((post) => computeProject(library, post).project);
-  await stage('json', projects, (project) => JSON.stringify(summarise(project)));
-  return times;
+async function timeEach<In, Out>(
+  inputs: readonly In[],
+  work: (input: In) => Out | Promise<Out>,
+): Promise<{ outputs: Out[]; ms: number }> {
+  const begin = performance.now();
+  const outputs: Out[] = [];
+  for (const input of inputs) outputs.push(await work(input));
+  return { outputs, ms: (performance.now() - begin) / inputs.length };
 }
 
 const PAPER: Omit<FoldedCard, 'card' | 'panelling' | 'closed'> = {
@@ -84,22 +100,14 @@ function cardOf(library: Library, post: Post): Card | undefined {
   }).card;
 }
 
-function drawingsOf({ card, panelling }: FoldedCard): { cutting: Scene[]; pages: readonly PageScene[] } {
+function drawingsOf(folded: { card: Card; panelling: Panelling }): { cutting: Scene[]; pages: readonly PageScene[] } {
+  const { card, panelling } = folded;
   return {
     cutting: card.pieces.map((piece) => cuttingDrawing(piece, panelling, { system: 'inch' })),
-    pages: templatePages({ card, panelling, sheet: 'letter', title: 'Bench' }),
+    pages: templatePages({ cards: [{ name: 'Bench', ...folded }], system: 'inch', sheet: 'letter', title: 'Bench' }),
   };
 }
 
 function present<T>(values: readonly (T | undefined)[]): T[] {
   return values.filter((value) => value !== undefined);
-}
-
-/** A fixed piece of work, in milliseconds: what this machine is like now, to compare runs by. */
-export function timeReferenceLoop(): number {
-  const begin = performance.now();
-  let sum = 0;
-  for (let i = 1; i <= 50_000_000; i++) sum += 1 / i;
-  if (sum < 18) throw new Error('the harmonic sum of fifty million terms is above 18');
-  return performance.now() - begin;
 }

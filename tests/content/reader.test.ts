@@ -138,7 +138,7 @@ describe('anchors', () => {
       );
     const start = performance.now();
     const { tree, problems } = readYaml(`${rows.join('\n')}\n`, 'f');
-    expect(performance.now() - start).toBeLessThan(2000);
+    expect(performance.now() - start).toBeLessThan(10_000);
     expect(tree).toBeUndefined();
     expect(placesAndCodes(problems)).toEqual([expect.stringContaining('alias-too-much')]);
   });

@@ -6,7 +6,7 @@ export interface PublishedSize {
   readonly sides: readonly [number, number];
 }
 
-/** ISO 216:2007, A and B series. */
+/** Cited as "ISO 216": A and B series. */
 export const ISO_216: readonly PublishedSize[] = (
   [
     ['A0', 841, 1189],
@@ -23,7 +23,7 @@ export const ISO_216: readonly PublishedSize[] = (
   ] as const
 ).map(([name, a, b]) => ({ name: `ISO ${name}`, use: 'sheet', unit: 'mm', sides: [a, b] }));
 
-/** ISO 269, correspondence envelopes; C7 is listed with the C series. */
+/** Cited as "ISO 269": correspondence envelopes; C7 is listed with the C series. */
 export const ISO_269: readonly PublishedSize[] = (
   [
     ['DL', 110, 220],
@@ -41,7 +41,7 @@ export const ISO_269: readonly PublishedSize[] = (
   ] as const
 ).map(([name, a, b]) => ({ name: `ISO ${name}`, use: 'envelope', unit: 'mm', sides: [a, b] }));
 
-/** ANSI/ASME Y14.1 sheets; Legal is a trade size outside that standard. */
+/** Cited as "Y14.1"; Legal is a trade size outside that standard. */
 export const US_SHEETS: readonly PublishedSize[] = (
   [
     ['US Letter', 8.5, 11],

@@ -10,7 +10,7 @@ import type { Blog, ReadEntry } from './types.ts';
 import { unitsOf } from './units-of.ts';
 
 /** What holds where the blog says nothing. Common practice, no source. */
-export const BLOG_DEFAULTS = {
+const BLOG_DEFAULTS = {
   marks: { inch: '1/16 in', metric: '0.5 mm' },
   sheets: { inch: 'US Letter', metric: 'ISO A4' },
   envelopeClearance: { inch: '1/8 in', metric: '3 mm' },

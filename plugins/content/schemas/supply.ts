@@ -3,7 +3,7 @@ import { nearestName } from '../../engine/index.ts';
 import { idOf, list, oneOf, oneOrPerEdition, refuse, text, unit, webAddress, yesNo } from './fields.ts';
 
 /** Categories in use. A new word is taken; one that looks like a slip of a known word is not. */
-export const CATEGORIES = [
+const CATEGORIES = [
   'adhesive',
   'cardstock',
   'die',

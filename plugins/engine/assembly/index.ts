@@ -1,4 +1,4 @@
 export { closedPose } from './closed-pose.ts';
 export { type Bounds, boundsOf } from './measure.ts';
-export { reflectionIn, samePlacement } from './placement.ts';
+export { samePlacement } from './placement.ts';
 export * from './types.ts';

@@ -24,7 +24,8 @@ const SHEETS_PER_REAM = 500;
 /**
  * The six basis grades.
  *
- * Basic sheets after the handbook cited as "basis sheets" in tests/oracles/sources.md; paper makers' guides agree. A factor comes to 1406.139 over the area of the basic sheet in square inches.
+ * Basic sheets after the handbook cited as "basis sheets" in tests/oracles/sources.md; paper makers' guides agree. A
+ * factor comes to 1406.139 over the area of the basic sheet in square inches.
  */
 export const GRADES: readonly Grade[] = [
   gradeFrom('bond', 'Bond or writing', '17', '22', ['bond', 'writing', 'ledger']),

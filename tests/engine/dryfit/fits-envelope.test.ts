@@ -66,6 +66,17 @@ describe('fits-envelope', () => {
     expect(said('fits-envelope', folded)).toContain('or take a US A6 envelope');
   });
 
+  it('puts the room that is wanted on the marks of the edition, so that 1/8 in is 3 mm', () => {
+    const folded = fold(metric('108', '139.5'), into('US A2'));
+    expect(found('fits-envelope', folded)).toMatchObject([{ outcome: 'fits', figure: mm('25/8'), limit: mm(3) }]);
+  });
+
+  it('points at the post that asks for the card, where the cure belongs', () => {
+    const asked = { place: { file: 'posts/heron.md', line: 4, column: 1 }, path: 'cards[1]' };
+    const [finding] = found('fits-envelope', fold(sideFold('4 1/4', '5 1/2'), { asked }));
+    expect(finding).toMatchObject({ outcome: 'no-envelope', ...asked });
+  });
+
   it('tries nothing without an envelope, and suggests the smallest that does', () => {
     const folded = fold(sideFold('4 1/4', '5 1/2'));
     expect(found('fits-envelope', folded)).toMatchObject([{ outcome: 'no-envelope', state: 'untested' }]);

@@ -41,6 +41,11 @@ describe('fits-sheet', () => {
     expect(found('fits-sheet', folded)).toMatchObject([{ outcome: 'too-big', figure: mm('-24/5') }]);
   });
 
+  it('names a sheet that shops sell, an A3 before a B4', () => {
+    const long = card([piece('base', ['front 160', 'valley spine', 'back 160'], ['148'], mm)], { system: 'metric' });
+    expect(said('fits-sheet', fold(long, { sheets: { '': A4 } }))).toContain('Cut it from an ISO A3 sheet');
+  });
+
   it('takes the sheet of the piece, before the usual one', () => {
     const mat = { ...piece('mat', ['9'], ['11']), stock: 'pattern' };
     const folded = fold(card([...sideFold('4 1/4', '5 1/2').pieces, mat]), {

@@ -2,7 +2,7 @@ import { named, type Sentences } from './sentence.ts';
 
 export const scoresInside: Sentences<'scores-inside'> = {
   inside: ({ piece, scores, panel, least }, words) => ({
-    says: `${scores === 1 ? 'The score' : `All ${scores} scores`} of ${named(piece)} ${scores === 1 ? 'lies' : 'lie'} inside the paper; the narrowest panel is ${named(panel)}, ${words.length(least)}.`,
+    says: `${scores === 1 ? 'The score' : scores === 2 ? 'Both scores' : `All ${scores} scores`} of ${named(piece)} ${scores === 1 ? 'lies' : 'lie'} inside the paper; the narrowest panel is ${named(panel)}, ${words.length(least)}.`,
   }),
   narrow: ({ piece, panel, size, least }, words) => ({
     says: `${named(panel)} of ${named(piece)} is only ${words.length(size)} wide: a score nearer than ${words.length(least)} to an edge or another score seldom folds cleanly.`,
