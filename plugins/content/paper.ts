@@ -26,6 +26,7 @@ export function paperOf(
   }
   if (usual !== undefined) sheets[''] = own ?? usual;
   return {
+    asked: spec && { place: spec.place, path: spec.path },
     envelope: envelopeOf(spec?.envelope[system], units),
     clearance: checkedLength(blog.envelopeClearance[system], blog.units),
     sheets,

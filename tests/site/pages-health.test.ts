@@ -32,7 +32,8 @@ it('the site has a page of each kind', () => {
 describe.each(PAGES)('%s', (path) => {
   it('on a narrow phone: no complaint in the console, no other host asked, no sideways scrolling in any units', async () => {
     const { page, problems } = open;
-    await page.goto(path, { waitUntil: 'networkidle' });
+    await page.goto(path);
+    await page.evaluate(() => document.fonts.ready);
     for (const name of ['Inches', 'Millimetres', 'Both']) {
       await page.getByRole('radio', { name, exact: true }).check();
       const wide = await page.evaluate(() =>
@@ -58,7 +59,8 @@ describe.each(PAGES)('%s', (path) => {
 
   it('loses nothing under a strict content security policy', async () => {
     const { page, problems } = strict;
-    await page.goto(path, { waitUntil: 'networkidle' });
+    await page.goto(path);
+    await page.evaluate(() => document.fonts.ready);
     expect(problems).toEqual([]);
     expect(await page.locator('style, [style], script:not([src])').count()).toBe(0);
     expect(await page.getByRole('radio', { name: 'Both', exact: true }).isVisible()).toBe(true);

@@ -28,7 +28,7 @@ async function facts(page: Page): Promise<Record<string, string>> {
 it('states the properties that matter when looking for something like it, in both systems', async () => {
   const { page, close } = await openPage(browser, '/supplies/kraft-heavy/');
   /* Basis weight of cover: pounds of 500 sheets of 20 x 26 in (ASTM D646, from memory), with 0.45359237 kg to the pound and
-     25.4 mm to the inch: 100 lb is 45.359237 kg on 167.7416 m², 270.4 g/m². Half a Letter's edge: 11 in is 279.4 mm. */
+     25.4 mm to the inch: 100 lb is 45.359237 kg on 167.7416 m², 270.4 g/m². */
   expect(await facts(page)).toEqual({
     Maker: 'Longshore Mill',
     Sheet: 'US Letter',

@@ -15,9 +15,9 @@ export function collectionLoader(name: CollectionName): Loader {
       const gone = new Set(store.keys());
       for (const entry of entries) {
         gone.delete(entry.id);
-        const changed = store.set(entry as Parameters<typeof store.set>[0]);
-        // The store knows the images of what it is given, not of what it has kept from the last build.
-        if (!changed && entry.assetImports !== undefined) store.addAssetImports(entry.assetImports, entry.filePath);
+        // The store takes up the images of what it is given anew, not of what it has kept from the last build.
+        if (entry.assetImports !== undefined && entry.assetImports.length > 0) store.delete(entry.id);
+        store.set(entry as Parameters<typeof store.set>[0]);
       }
       for (const id of gone) store.delete(id);
     },

@@ -1,6 +1,7 @@
+import { type Box, grown, overlap, within } from './box.ts';
 import { ARROW_LENGTH_MM, ARROW_WIDTH_MM } from './line-types.ts';
 import type { SceneItem, SceneLabel, SceneLine } from './scene.ts';
-import { type Box, drawable, labelBox } from './text-metrics.ts';
+import { drawable, labelBox } from './text-metrics.ts';
 
 /** Least room between two labels, and between a label and a line, in mm. */
 const LABEL_CLEARANCE_MM = 0.6;
@@ -64,20 +65,11 @@ export class Board {
 
   /** Whether a box lies within the room and clear of everything drawn so far. */
   isClear(box: Box): boolean {
-    const { left, right, top, bottom } = this.#room;
-    if (box.left < left || box.right > right || box.top < top || box.bottom > bottom) return false;
+    if (!within(box, this.#room)) return false;
     const apart = grown(box, LABEL_CLEARANCE_MM);
     const off = grown(box, LINE_CLEARANCE_MM);
     return !this.#labels.some((other) => overlap(apart, other)) && !this.#lines.some((line) => overlap(off, line));
   }
-}
-
-export function overlap(a: Box, b: Box): boolean {
-  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
-}
-
-function grown(box: Box, by: number): Box {
-  return { left: box.left - by, right: box.right + by, top: box.top - by, bottom: box.bottom + by };
 }
 
 /** Box of a line; lines that letters could touch are level or upright, or short leaders. */

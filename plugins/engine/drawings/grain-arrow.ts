@@ -1,7 +1,8 @@
 import { GRAIN_WORD } from '../wording/index.ts';
 import type { Board } from './board.ts';
-import type { SceneLabel, SceneLine } from './scene.ts';
-import { type Box, labelBox } from './text-metrics.ts';
+import { type Box, union, within } from './box.ts';
+import type { SceneLabel, SceneLine, ScenePoint } from './scene.ts';
+import { labelBox } from './text-metrics.ts';
 
 const ARROW_MM = 14;
 const SIZE = 2.5;
@@ -11,9 +12,7 @@ const WORD_OFF_MM = 1.2;
 export function drawGrainArrow(board: Board, grain: 'across' | 'down', panels: readonly Box[]): boolean {
   const roomiest = [...panels].sort((a, b) => Math.round(areaOf(b) - areaOf(a)));
   for (const panel of roomiest) {
-    for (const part of [0.2, 0.8, 0.35, 0.65, 0.5]) {
-      const x = panel.left + (grain === 'down' ? part : 0.5) * (panel.right - panel.left);
-      const y = panel.top + (grain === 'down' ? 0.5 : part) * (panel.bottom - panel.top);
+    for (const { x, y } of middlesIn(panel, grain)) {
       const { arrow, word } = grainArrow(grain, x, y);
       const box = union(labelBox(word), {
         left: Math.min(arrow.from.x, arrow.to.x) - 1,
@@ -21,14 +20,25 @@ export function drawGrainArrow(board: Board, grain: 'across' | 'down', panels: r
         top: Math.min(arrow.from.y, arrow.to.y) - 1,
         bottom: Math.max(arrow.from.y, arrow.to.y) + 1,
       });
-      const inside =
-        box.left >= panel.left && box.right <= panel.right && box.top >= panel.top && box.bottom <= panel.bottom;
-      if (!inside || !board.isClear(box)) continue;
+      if (!within(box, panel) || !board.isClear(box)) continue;
       board.add(arrow, word);
       return true;
     }
   }
   return false;
+}
+
+/** Where in a panel the arrow's middle may lie: first beside its middle, square to the grain, then anywhere. */
+function middlesIn(panel: Box, grain: 'across' | 'down'): readonly ScenePoint[] {
+  return [0.5, 0.2, 0.8, 0.3, 0.7].flatMap((along) =>
+    [0.2, 0.8, 0.35, 0.65, 0.5].map((beside) => {
+      const [across, down] = grain === 'down' ? [beside, along] : [along, beside];
+      return {
+        x: panel.left + across * (panel.right - panel.left),
+        y: panel.top + down * (panel.bottom - panel.top),
+      };
+    }),
+  );
 }
 
 /** An arrow with two heads about a point, its word above it or to its left. */
@@ -61,13 +71,4 @@ export function grainArrow(grain: 'across' | 'down', x: number, y: number): { ar
 
 function areaOf(box: Box): number {
   return (box.right - box.left) * (box.bottom - box.top);
-}
-
-function union(a: Box, b: Box): Box {
-  return {
-    left: Math.min(a.left, b.left),
-    right: Math.max(a.right, b.right),
-    top: Math.min(a.top, b.top),
-    bottom: Math.max(a.bottom, b.bottom),
-  };
 }

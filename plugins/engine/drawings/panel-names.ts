@@ -1,9 +1,10 @@
 import type { Panel } from '../panels/index.ts';
 import { sayName } from '../wording/index.ts';
 import type { Board } from './board.ts';
+import { type Box, within } from './box.ts';
 import type { DrawnPiece } from './drawn-piece.ts';
 import type { SceneLabel } from './scene.ts';
-import { type Box, emOf, labelBox } from './text-metrics.ts';
+import { emOf, labelBox } from './text-metrics.ts';
 
 const SIZES = [3.5, 2.5];
 /** Parts of the panel's height (or width) at which its name may stand: the middle first. */
@@ -70,10 +71,4 @@ function labelAt({ box, text }: NamedBox, { turn, size, part }: Spot): SceneLabe
 function fits(board: Board, label: SceneLabel, panel: NamedBox | undefined): boolean {
   const box = labelBox(label);
   return panel !== undefined && within(box, panel.box) && board.isClear(box);
-}
-
-function within(inner: Box, outer: Box): boolean {
-  return (
-    inner.left >= outer.left && inner.right <= outer.right && inner.top >= outer.top && inner.bottom <= outer.bottom
-  );
 }

@@ -1,4 +1,5 @@
 import { typesetFractions } from '../units/index.ts';
+import type { Box } from './box.ts';
 import { BOLD_WIDTHS, type FaceWidths, REGULAR_WIDTHS, type WidthRun } from './font-widths.ts';
 import type { SceneLabel } from './scene.ts';
 
@@ -95,13 +96,6 @@ function drawnWidth(drawn: string, size: number, weight: Weight): number {
 
 function sum(digits: string, widths: readonly number[]): number {
   return [...digits].reduce((total, digit) => total + (widths[Number(digit)] ?? 0), 0);
-}
-
-export interface Box {
-  readonly left: number;
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
 }
 
 /** The box that a label's letters stay within, in mm. */

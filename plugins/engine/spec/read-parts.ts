@@ -53,12 +53,13 @@ export function checkName(key: TextNode, path: string, what: string, sizes: bool
   if (isSplitByComma(name)) report.at(key.place, path, splitByComma(name, takes));
   else if (/^\p{L}[\p{L}\p{N}-]*\(/u.test(name)) report.at(key.place, path, notYet(name, takes));
   else {
-    const better = name
-      .trim()
-      .replace(/[^\p{L}\p{N}]+/gu, '-')
-      .replace(/^[\p{N}-]+|-+$/gu, '');
+    const better = name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/gu, '');
     const remedy =
-      isName(better) && !isReserved(better, sizes) ? `Write \`${better}\`.` : 'Choose a name such as `front`.';
+      isName(better) && !isReserved(better, sizes)
+        ? `Write \`${better}\`.`
+        : /^\p{N}/u.test(better)
+          ? 'Begin the name with a letter.'
+          : 'Choose a name such as `front`.';
     report.at(key.place, path, { code: 'bad-name', wrote: name === '' ? 'nothing' : name, takes, remedy });
   }
   return false;

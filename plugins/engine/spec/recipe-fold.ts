@@ -21,7 +21,7 @@ export function recipeFold(name: string, steps: readonly RecipeStepSpec[], place
     same: [],
     pieces: recipePieces(steps),
     poses: [],
-    recipe: [],
+    recipe: steps,
     place,
   };
 }

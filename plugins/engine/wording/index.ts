@@ -1,5 +1,5 @@
 export * from './drawings.ts';
 export * from './drawings-legend.ts';
 export * from './drawings-names.ts';
-export * from './findings/index.ts';
 export * from './drawings-template.ts';
+export * from './findings/index.ts';

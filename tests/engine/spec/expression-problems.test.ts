@@ -67,7 +67,7 @@ const REFUSED: readonly (readonly [code: string, expression: string, remedy: str
   ['size-for-length', 'width »x 2', /^Two measures with an x between are a size\./],
   ['relation', 'width »>= 2', 'Conditions belong under `require`. Write a size here.'],
   // Numbers that units refuses.
-  ['number-comma', 'width + »10,5', /^Write 10\.5 with a point\./],
+  ['number-comma', 'width + »10,5', /^Write `10\.5` with a point\./],
   // What shows only when it is worked out.
   ['divided-by-zero', 'width/»0', '`0` comes out as zero. Change it, or the sizes it is made from.'],
   [
@@ -112,7 +112,7 @@ describe('an expression that cannot be read', () => {
   it('asks about 53/4 and reads it', () => {
     const problem = only(problemsIn('53/4'));
     expect(problem).toMatchObject({ severity: 'warning', place: { line: 5, column: 9 } });
-    expect(problem.remedy).toContain('Did you mean 5 3/4?');
+    expect(problem.remedy).toContain('Did you mean `5 3/4`?');
   });
 
   it('is told all its slips at once', () => {

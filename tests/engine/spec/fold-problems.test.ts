@@ -195,11 +195,11 @@ describe('a strip', () => {
     const yaml =
       'name: T\nunits: in\npieces: { base: { across: [valley, a 1, b x, valey, 3, valley, c 1], down: 5 6 } }';
     expect(readFold(yamlMap(yaml)).problems.map(({ code, place }) => `${place.column} ${code}`)).toEqual([
-      '44 out-of-place',
-      '47 unknown-word',
-      '54 band-without-name',
-      '29 crease-divides-nothing',
-      '80 operator-missing',
+      '43 out-of-place',
+      '46 unknown-word',
+      '53 band-without-name',
+      '28 crease-divides-nothing',
+      '78 operator-missing',
     ]);
   });
 });
@@ -230,7 +230,7 @@ describe('a piece', () => {
     ['measure-too-early', 'pieces.mat', '{ mat: »base less 1/8, base: 4 x 5 }', 'Put `base` before this piece.'],
     ['unknown-name', 'pieces.mat', '{ base: 4 x 5, mat: base less »marign }', /^Nothing here is called `marign`/],
     ['bad-name', 'pieces.my mat', '{ »my mat: 4 x 5 }', 'Write `my-mat`.'],
-    ['bad-name', 'pieces.2nd', '{ »2nd: 4 x 5 }', 'Write `nd`.'],
+    ['bad-name', 'pieces.2nd', '{ »2nd: 4 x 5 }', 'Begin the name with a letter.'],
     ['not-understood-yet', 'pieces.layer(k)', '{ »layer(k): 4 x 5 }', /not understood yet/],
     ['edge-name', 'pieces.left', '{ »left: 4 x 5 }', 'Call it `left-piece`, say.'],
     ['reserved-name', 'pieces.all', '{ »all: 4 x 5 }', /^`all` is a word of the fold language/],
@@ -277,7 +277,7 @@ describe('parameters and values', () => {
       ['length-for-number', 'parameters.a.count', '{ a: { count: »4 in } }', 'Write a number without a unit.'],
       ['split-by-comma', 'parameters.a.b)', '{ a: { default: 4, »b): 5 } }', /a comma starts a new item/],
       ['wrong-shape', 'parameters.a', '{ a: »[4] }', /^Write a size as/],
-      ['wrong-shape', 'parameters.a', '{ a:» }', /^Write a size or an expression/],
+      ['wrong-shape', 'parameters.a', '{ a: »}', /^Write a size or an expression/],
       ['wrong-shape', 'parameters', '»4', /^Write a group of names/],
     ],
     pieces,
@@ -401,7 +401,7 @@ describe('a recipe', () => {
       'Cut `a` alike in both steps, or give the second sheet another name.',
     ],
     ['wrong-shape', 'recipe[0]', '[»cut]', /^Write a list of steps/],
-    ['number-size', 'recipe[0].cut', '[{ cut: »8x5 }]', 'For a size write 8 x 5, with spaces round the x.'],
+    ['size-spaces', 'recipe[0].cut', '[{ cut: »8x5 }]', 'For a size write `8 x 5`, with spaces round the x.'],
   ]);
 });
 

@@ -102,7 +102,7 @@ describe('measures in prose', () => {
     ['5,5 cm wide', '5,5 cm = ?', 'number-comma'],
     ['1,000 mm', '1,000 mm = ?', 'number-comma'],
     ['1/2 1/4 in', '1/2 1/4 in = ?', 'number-two-fractions'],
-    ['5 in x 148 mm', '5 in x 148 mm = 5 x 5.827 in', 'size-mixed-units'],
+    ['5 in x 148 mm', '5 in x 148 mm = 127 x 148 mm', 'size-mixed-units'],
   ])('asks about %j', (text, measure, code) => {
     expect(found(text)).toEqual([measure]);
     expect(findMeasures(text).flatMap(({ faults }) => faults)).toMatchObject([{ code }]);
@@ -127,9 +127,12 @@ describe('measures in prose', () => {
     (part) => {
       const time = (count: number): number => {
         const text = part.repeat(count);
-        const start = performance.now();
-        findMeasures(text);
-        return performance.now() - start;
+        const times = [1, 2, 3].map(() => {
+          const start = performance.now();
+          findMeasures(text);
+          return performance.now() - start;
+        });
+        return Math.min(...times);
       };
       time(500);
       // Eight times the text. Growth with the square would take sixty-four times as long.

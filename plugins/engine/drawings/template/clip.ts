@@ -1,5 +1,5 @@
+import type { Box } from '../box.ts';
 import type { SceneLine } from '../scene.ts';
-import type { Box } from '../text-metrics.ts';
 
 /** Slack for lines along the window's own edge, in mm. */
 const EDGE_MM = 1e-6;

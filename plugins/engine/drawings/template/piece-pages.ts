@@ -11,12 +11,12 @@ import {
   type TileFacts,
 } from '../../wording/index.ts';
 import { Board } from '../board.ts';
+import type { Box } from '../box.ts';
 import { drawCreaseLabels } from '../crease-labels.ts';
 import { creaseLine, type DrawnPiece, drawnAt, edgeLines } from '../drawn-piece.ts';
 import { drawGrainArrow } from '../grain-arrow.ts';
 import { drawPanelNames, namedBox } from '../panel-names.ts';
 import type { SceneLine } from '../scene.ts';
-import type { Box } from '../text-metrics.ts';
 import { clipBox, clipLine } from './clip.ts';
 import { type Cell, drawJoin, type Join, joinsOf } from './join-marks.ts';
 import type { DraftPage } from './page-scene.ts';

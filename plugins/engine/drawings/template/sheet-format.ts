@@ -1,4 +1,4 @@
-import type { Box } from '../text-metrics.ts';
+import type { Box } from '../box.ts';
 
 export type SheetFormat = 'letter' | 'a4';
 

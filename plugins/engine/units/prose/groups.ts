@@ -3,6 +3,7 @@ import type { ReadOptions } from '../fault.ts';
 import { type Numeral, scanNumeral } from '../numeral.ts';
 import { matchAt, sticky } from '../scan.ts';
 import type { Unit } from '../system.ts';
+import { INCH_MARK } from '../unit.ts';
 import { readProseUnit } from './prose-unit.ts';
 import type { Quotes } from './quotes.ts';
 
@@ -51,9 +52,11 @@ function goesOn(text: string, at: number): boolean {
   return matchAt(GOES_ON, text, at) !== undefined;
 }
 
+/** Whether an x and another number follow, past an inch mark if there is one. */
 function startsSecond(text: string, at: number): boolean {
-  const times = matchAt(BETWEEN, text, at);
-  return times !== undefined && scanNumeral(text, at + times[0].length) !== undefined;
+  const behind = at + (matchAt(INCH_MARK, text, at)?.[0].length ?? 0);
+  const times = matchAt(BETWEEN, text, behind);
+  return times !== undefined && scanNumeral(text, behind + times[0].length) !== undefined;
 }
 
 /** What joins two measures that share the unit at the end. */

@@ -1,0 +1,179 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { readDocument } from '../../../plugins/content/index.ts';
+import {
+  DEFAULT_MARKS,
+  type Fold,
+  type MapNode,
+  makeCard,
+  type Problem,
+  panelsOf,
+  readFold,
+  readRecipe,
+  recipeFold,
+  recipeOf,
+  type SourceNode,
+  SYSTEMS,
+} from '../../../plugins/engine/index.ts';
+import { yamlMap } from '../support/yaml-tree.ts';
+
+/** Broken at random, a fold may have problems; it may never throw, and never be silent and without a card. */
+const RUNS = 5000;
+const LONGEST_MS = 60_000;
+
+const SEEDS: readonly MapNode[] = [
+  ...['side-fold', 'top-fold', 'gate', 'short-front'].map((id) => {
+    const path = `content/folds/${id}.md`;
+    const { tree } = readDocument({ path, text: readFileSync(path, 'utf8') });
+    if (tree?.kind !== 'map') throw new Error(path);
+    return tree;
+  }),
+  yamlMap(`
+name: Everything
+units: mm
+parameters: { w: { default: 100, from: w/2, to: 2*w }, n: { count: 3, from: 1, to: 9 }, c: { choose: { a: 1, b: w }, default: b } }
+values: { v: (w + c)/n, u: smaller of v and 5½ in }
+require: [{ that: w >= n*v, else: No. }]
+same: [[one.a.width, one.b.width], [w, one.width]]
+pieces:
+  one: { size: 2*w x 90, across: [a w, valley s, b rest], down: [top 40, mountain, bottom 50], grain: down }
+  two: one.a less 3
+poses: { half: { s: shut, one.top|bottom: 0, others: keep }, closed: {} }
+recipe: [{ piece: one, cut: 200 x 90, score: "100, 50 mountain", along: long side }]`),
+];
+
+const TEXTS = [
+  ...['', '0', '-1', '1/0', '53/4', '5-1/2', '5x7', '2 x 3', '4 1/4 in', '9'.repeat(60), `${'('.repeat(200)}1`],
+  ...['min(a, b)', 'smaller of', 'w', 'v', 'width', 'one.width', 'one.a.b.c.width', 'base less base', 'rest', 'valley'],
+  ...[
+    'valley x',
+    'mountain 3',
+    'all',
+    'others',
+    'flat',
+    '90',
+    '__proto__',
+    'constructor',
+    'toString',
+    '\u0000',
+    '𝔵',
+    '½',
+  ],
+  ...['1 + '.repeat(90), 'a,b,c', 'x', '.', '-', '>=', 'left', 'half 1e9', '\ud800', '  '],
+];
+const KEYS = [
+  'size',
+  'across',
+  'down',
+  'default',
+  'from',
+  'to',
+  'count',
+  'choose',
+  'cut',
+  'score',
+  'along',
+  'piece',
+  'that',
+];
+
+const text = fc.oneof(fc.constantFrom(...TEXTS, ...KEYS), fc.string({ unit: 'grapheme', maxLength: 12 }));
+const place = { file: 'fuzz.md', line: 1, column: 1 };
+const leaf = (value: string): SourceNode & { kind: 'text' } => ({ kind: 'text', text: value, place, quoted: false });
+
+/** A change of one node, picked by a number: another text, a list, a group, nothing, a copy of a neighbour. */
+interface Change {
+  readonly at: number;
+  readonly how: 'text' | 'splice' | 'key' | 'list' | 'map' | 'drop' | 'double';
+  readonly text: string;
+}
+const change: fc.Arbitrary<Change> = fc.record({
+  at: fc.nat(200),
+  how: fc.constantFrom('text', 'splice', 'key', 'list', 'map', 'drop', 'double'),
+  text,
+});
+
+function changed(tree: SourceNode, { at, how, text: value }: Change): SourceNode {
+  let count = 0;
+  const walk = (node: SourceNode): SourceNode => {
+    const here = count++ === at;
+    if (here && how === 'text') return leaf(value);
+    if (here && how === 'list') return { kind: 'list', items: [node, leaf(value)], place };
+    if (here && how === 'map') return { kind: 'map', entries: [{ key: leaf(value), value: node }], place };
+    if (node.kind === 'text') {
+      return here && how === 'splice' ? { ...node, text: node.text.replace(/[^ ]+/u, () => value) } : node;
+    }
+    if (node.kind === 'list') {
+      const items = node.items.map(walk);
+      if (here && how === 'drop') return { ...node, items: items.slice(1) };
+      return here && how === 'double' ? { ...node, items: [...items, ...items] } : { ...node, items };
+    }
+    const entries = node.entries.map((entry) => ({ ...entry, value: walk(entry.value) }));
+    if (here && how === 'drop') return { ...node, entries: entries.slice(1) };
+    if (here && how === 'double') return { ...node, entries: [...entries, ...entries] };
+    if (here && how === 'key') {
+      return {
+        ...node,
+        entries: entries.map((entry, index) => (index === 0 ? { ...entry, key: leaf(value) } : entry)),
+      };
+    }
+    return { ...node, entries };
+  };
+  return walk(tree);
+}
+
+function sound(problems: readonly Problem[]): void {
+  for (const { code, takes, remedy, wrote, place: at } of problems) {
+    if (!code || !takes || !remedy || !wrote || at.line < 1 || at.column < 1)
+      throw new Error(`a dumb problem: ${code}`);
+  }
+}
+
+function use(fold: Fold, parameters: MapNode | undefined): void {
+  for (const system of SYSTEMS) {
+    const request = {
+      system,
+      mark: DEFAULT_MARKS[system],
+      units: 'in',
+      parameters,
+      own: undefined,
+      recipe: fold.recipe,
+    } as const;
+    const { card, problems } = makeCard(fold, request);
+    sound(problems);
+    expect(card === undefined).toBe(problems.some(({ severity }) => severity === 'error'));
+    if (card === undefined) continue;
+    recipeOf(card);
+    panelsOf(card);
+  }
+}
+
+it('survives every broken fold, post and recipe', { timeout: 2 * LONGEST_MS }, () => {
+  let whole = 0;
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...SEEDS),
+      fc.array(change, { minLength: 1, maxLength: 4 }),
+      text,
+      (seed, changes, given) => {
+        const tree = changes.reduce(changed, seed as SourceNode);
+        const { steps, problems: slips } = readRecipe(tree, 'in');
+        sound(slips);
+        use(recipeFold('Fuzz', steps, place), undefined);
+        if (tree.kind !== 'map') return;
+        const { fold, problems } = readFold(tree, { alsoAllowed: ['summary', 'difficulty'] });
+        sound(problems);
+        expect(fold === undefined).toBe(problems.some(({ severity }) => severity === 'error'));
+        if (fold === undefined) return;
+        whole++;
+        const [first] = fold.parameters;
+        const entries = [{ key: leaf(first?.name ?? given), value: leaf(given) }];
+        use(fold, { kind: 'map', place, entries });
+      },
+    ),
+    { numRuns: RUNS, interruptAfterTimeLimit: LONGEST_MS, markInterruptAsFailure: true },
+  );
+  // Most changes break a fold; the others must go all the way.
+  expect(whole).toBeGreaterThan(RUNS / 50);
+});
