@@ -8,7 +8,7 @@ import { makeSmallSite, type SmallSite } from './small-site.ts';
  * caches. Nothing of the project is stood in for.
  */
 
-const BUILD_MS = 90_000;
+const BUILD_MS = 180_000;
 const CURLEW = 'dist/projects/curlew/index.html';
 const TEXTS = ['folds/side-fold.md', 'posts/curlew/index.md', 'posts/ferry/index.md', 'techniques/scoring.md'];
 

@@ -7,7 +7,7 @@ import { astroProcess, makeSmallSite, type SmallSite } from './small-site.ts';
 
 /* A real development server, asked as a browser asks, while its files are changed under it. */
 
-const PATIENCE_MS = 30_000;
+const PATIENCE_MS = 120_000;
 const SUPPLY = 'content/supplies/kraft.yaml';
 const POST = 'content/posts/curlew/index.md';
 

@@ -133,6 +133,8 @@ describe('left alone', () => {
     ['Write 5 1\\/2 in as it is.', 'Write 5 1/2 in as it is.'],
     ['Write \\5½ in and \\140 mm.', 'Write 5½ in and 140 mm.'],
     ['Write 5\\.5 in.', 'Write 5.5 in.'],
+    // Typographic quotes are set after the measures were looked for; before, they would hide how the text was written.
+    ['"Go" -- and write 5\\.5 in.', '“Go” — and write 5.5 in.'],
     ['\\53/4 in', '53/4 in'],
     ['**\\5 1/2 in**', '5 1/2 in'],
     ['a\n> b\n> \\5 1/2 in', 'a\n\nb\n5 1/2 in\n'],

@@ -1,5 +1,5 @@
-import type { Band, Crease, FoldDirection, Piece } from '../../../plugins/engine/index.ts';
-import { Length } from '../../../plugins/engine/index.ts';
+import type { Band, Card, Crease, FoldDirection, Piece, System } from '../../../plugins/engine/index.ts';
+import { DEFAULT_MARKS, Length } from '../../../plugins/engine/index.ts';
 
 const place = { file: 'invented.md', line: 1, column: 1 };
 
@@ -51,3 +51,10 @@ function creasesOf(side: Side, bands: readonly Band[], runs: Crease['runs']): Cr
 
 export const inches = (text: string): Length => Length.fromInches(text);
 export const millimetres = (text: string): Length => Length.fromMm(text);
+
+/** A card of pieces made directly. */
+export function cardOf(system: System, ...pieces: readonly Piece[]): Card {
+  const mark = DEFAULT_MARKS[system];
+  const none = { parameters: [], poses: [], requirements: [], equalities: [], lesson: [] };
+  return { name: 'Invented card', system, mark, pieces, ...none, place };
+}

@@ -1,7 +1,6 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { inflate } from '@sparticuz/chromium';
 import { takeLock } from '../../../plugins/astro/process-lock.mjs';
 
@@ -23,7 +22,7 @@ export async function unpackBrowser(cache: string): Promise<BrowserProgram> {
   if (process.platform !== 'linux' || process.arch !== 'x64') {
     throw new Error(`The packaged browser is for Linux x64 only; set CHROMIUM_PATH to a Chromium of this machine.`);
   }
-  const archives = join(dirname(fileURLToPath(import.meta.resolve('@sparticuz/chromium'))), '..', 'bin');
+  const archives = join(packageFolder(), 'bin');
   const folder = join(cache, `browser-${packagedVersion()}`);
   if (!existsSync(folder)) {
     const lock = await takeLock(join(cache, 'unpacking'));
@@ -71,7 +70,10 @@ function fontsConfiguration(folder: string): string {
 }
 
 function packagedVersion(): string {
-  const entry = createRequire(import.meta.url).resolve('@sparticuz/chromium');
-  const manifest = JSON.parse(readFileSync(join(dirname(entry), '..', 'package.json'), 'utf8')) as { version: string };
-  return manifest.version;
+  return (JSON.parse(readFileSync(join(packageFolder(), 'package.json'), 'utf8')) as { version: string }).version;
+}
+
+/** By `require`, since the test runner has no `import.meta.resolve`. */
+function packageFolder(): string {
+  return join(dirname(createRequire(import.meta.url).resolve('@sparticuz/chromium')), '..');
 }
