@@ -1,14 +1,12 @@
 import type { Element, ElementContent } from 'hast';
 import type { Data, Literal } from 'mdast';
 import {
-  formatLength,
-  formatSize,
+  formatLengths,
   Length,
   type Marks,
   type Measure,
   type System,
-  spokenLength,
-  spokenSize,
+  spokenLengths,
   systemOf,
   toMarks,
   typesetFractions,
@@ -71,13 +69,9 @@ function onMarks(length: Length, mark: Length, fine: Length): Length {
 }
 
 function figure(lengths: readonly Length[], system: System): ElementContent[] {
-  const [first, second] = lengths;
-  if (first === undefined) return [];
-  const printed = second === undefined ? formatLength(first, system) : formatSize(first, second, system);
-  const spoken = second === undefined ? spokenLength(first, system) : spokenSize(first, second, system);
-  const typeset = span(['measure-figure'], [text(typesetFractions(printed))]);
+  const typeset = span(['measure-figure'], [text(typesetFractions(formatLengths(lengths, system)))]);
   typeset.properties.ariaHidden = 'true';
-  return [typeset, span(['measure-spoken'], [text(spoken)])];
+  return [typeset, span(['measure-spoken'], [text(spokenLengths(lengths, system))])];
 }
 
 function bracket(character: string): Element {

@@ -21,6 +21,7 @@ describe('both systems, the written one first', () => {
     ['A sheet of 8 1/2 x 11 in.', `A sheet of 8${THIN}1⁄2 × 11 in (216 × 279.5 mm).`],
     ['It is 105 x 148 mm.', `It is 105 × 148 mm (4${THIN}1⁄8 × 5${THIN}13⁄16 in).`],
     ['5 1/2 in', FIVE_AND_A_HALF],
+    ['A box of 4 x 4 x 2 in.', 'A box of 4 × 4 × 2 in (101.5 × 101.5 × 51 mm).'],
     ['First 4 1/4 in, then 5 1/2 in.', `First 4${THIN}1⁄4 in (108 mm), then ${FIVE_AND_A_HALF}.`],
     ['Cut it 5\u00a01/2\u00a0in wide.', `Cut it ${FIVE_AND_A_HALF} wide.`],
     ['Cut it 5&nbsp;1/2&nbsp;in wide.', `Cut it ${FIVE_AND_A_HALF} wide.`],

@@ -4,7 +4,7 @@ import type { SceneItem, SceneLabel, SceneLine } from './scene.ts';
 import { drawable, labelBox } from './text-metrics.ts';
 
 /** Least room between two labels, and between a label and a line, in mm. */
-const LABEL_CLEARANCE_MM = -4;
+const LABEL_CLEARANCE_MM = 0.6;
 const LINE_CLEARANCE_MM = 0.3;
 
 /**
