@@ -12,6 +12,7 @@ export default defineConfig({
       {
         test: {
           name: 'parts',
+          setupFiles: ['tests/support/same-draws.ts'],
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/site/**', 'tests/astro/**', 'tests/commands/**'],
           testTimeout: 30_000,

@@ -33,7 +33,12 @@ export function checkPoses(fold: Fold, report: Report): void {
         const takes = [...known, 'all', 'others'].join(', ');
         const qualified = creases.map(({ piece, crease }) => `${piece}.${crease}`);
         const remedy = suggest(name, [...known, ...qualified, ...pieces, 'all', 'others'], `Write one of ${takes}.`);
-        report.at(target.place, path, { code: 'unknown-crease', wrote: name, takes, remedy });
+        report.at(target.place, path, {
+          code: 'unknown-crease',
+          wrote: name || 'a line without a name',
+          takes,
+          remedy,
+        });
       } else if (found.length > 1) {
         const choices = found.map(({ piece, crease }) => `\`${piece}.${crease}\``).join(' or ');
         const takes = 'a crease, with its piece when two pieces have one of that name';

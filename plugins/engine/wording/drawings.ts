@@ -25,23 +25,36 @@ export function measuredCreases(piece: Piece, runs: Crease['runs'], hand: 'left'
 
 /** The cutting drawing of a piece in words: plain sentences of at most 25 words, from which it can be made. */
 export function cuttingWords(piece: Piece, options: DrawingWordsOptions): readonly string[] {
+  return cuttingParagraphs(piece, options).flat();
+}
+
+/** As `cuttingWords`, in paragraphs: the cut, the scores from each edge, the panels and folds. */
+export function cuttingParagraphs(piece: Piece, options: DrawingWordsOptions): readonly (readonly string[])[] {
   const { system, hand = 'right' } = options;
-  const down = measuredCreases(piece, 'down', hand);
-  const across = measuredCreases(piece, 'across', hand);
+  const size = `${formatLength(piece.width, system)} wide and ${formatLength(piece.height, system)} high`;
   const score = (crease: Crease, way: string): string =>
     `Score ${sayCrease(crease)} at ${formatLength(measuredAt(crease, piece, hand), system)}, ${way}.`;
-  return [
-    `Cut the ${sayName(piece.name)}, a piece ${formatLength(piece.width, system)} wide and ${formatLength(piece.height, system)} high.`,
-    ...sayGrain(piece),
-    ...(piece.creases.length > 0 ? ['Lay it face up.'] : []),
-    ...(down.length > 0 ? [`Measure from the ${hand === 'left' ? 'right' : 'left'} edge.`] : []),
-    ...down.map((crease) => score(crease, 'from top to bottom')),
-    ...(across.length > 0 ? ['Measure from the top edge.'] : []),
-    ...across.map((crease) => score(crease, 'from left to right')),
-    ...sayPanels(piece.columns, 'From left to right'),
-    ...sayPanels(piece.rows, 'From top to bottom'),
-    ...sayFolds(piece),
+  const scores = (runs: Crease['runs'], edge: string, way: string): string[] => {
+    const creases = measuredCreases(piece, runs, hand);
+    return creases.length === 0
+      ? []
+      : [`Measure from the ${edge} edge.`, ...creases.map((crease) => score(crease, way))];
+  };
+  const paragraphs = [
+    [
+      `Cut the ${sayName(piece.name)}, a piece ${size}.`,
+      ...sayGrain(piece),
+      ...(piece.creases.length > 0 ? ['Lay it face up.'] : []),
+    ],
+    scores('down', hand === 'left' ? 'right' : 'left', 'from top to bottom'),
+    scores('across', 'top', 'from left to right'),
+    [
+      ...sayPanels(piece.columns, 'From left to right'),
+      ...sayPanels(piece.rows, 'From top to bottom'),
+      ...sayFolds(piece),
+    ],
   ];
+  return paragraphs.filter((sentences) => sentences.length > 0);
 }
 
 /** All pieces of a card in words, in the card's order. */

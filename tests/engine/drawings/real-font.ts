@@ -35,6 +35,29 @@ export function realRun(font: RealFont, text: string): RealRun {
   return font.layout(text, FEATURES);
 }
 
+interface Ink {
+  readonly rise: number;
+  readonly drop: number;
+  readonly width: number;
+}
+
+/** Outlines are slow to read: each text's are read once. */
+const inks = new WeakMap<RealFont, Map<string, Ink>>();
+
+function inkIn(font: RealFont, text: string): Ink {
+  const known = inks.get(font) ?? new Map<string, Ink>();
+  inks.set(font, known);
+  const found = known.get(text);
+  if (found !== undefined) return found;
+  const { glyphs, advanceWidth } = realRun(font, text);
+  const boxes = glyphs.map(({ bbox }) => bbox).filter(({ minY, maxY }) => Number.isFinite(maxY) && maxY > minY);
+  const rise = Math.max(...boxes.map(({ maxY }) => maxY));
+  const drop = -Math.min(...boxes.map(({ minY }) => minY));
+  const ink = { rise, drop, width: advanceWidth };
+  known.set(text, ink);
+  return ink;
+}
+
 export interface RealBox {
   readonly left: number;
   readonly right: number;
@@ -46,12 +69,9 @@ export interface RealBox {
 /** The box of a label's ink in mm, from the outlines of its letters; text that the main file has. */
 export function realBox(label: SceneLabel, regular: RealFont, bold: RealFont): RealBox {
   const font = label.role === 'title' ? bold : regular;
-  const run = realRun(font, label.text);
   const mm = label.size / font.capHeight;
-  const inked = run.glyphs.filter(({ bbox }) => Number.isFinite(bbox.maxY) && bbox.maxY > bbox.minY);
-  const rise = Math.max(...inked.map(({ bbox }) => bbox.maxY)) * mm;
-  const drop = -Math.min(...inked.map(({ bbox }) => bbox.minY)) * mm;
-  const width = run.advanceWidth * mm;
+  const ink = inkIn(font, label.text);
+  const [rise, drop, width] = [ink.rise * mm, ink.drop * mm, ink.width * mm];
   const before = { start: 0, middle: width / 2, end: width }[label.anchor];
   const { x, y } = label.at;
   const { text } = label;

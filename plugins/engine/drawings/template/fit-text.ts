@@ -5,7 +5,14 @@ export function fitText(text: string, size: number, width: number, weight: Weigh
   const drawn = drawable(text);
   if (textWidth(drawn, size, weight) <= width) return drawn;
   const characters = [...drawn];
-  while (characters.length > 0 && textWidth(`${characters.join('').trimEnd()}…`, size, weight) > width)
-    characters.pop();
-  return `${characters.join('').trimEnd()}…`;
+  const cut = (count: number): string => `${characters.slice(0, count).join('').trimEnd()}…`;
+  // A longer beginning is never narrower, so the longest that fits is found by halving.
+  let fits = 0;
+  let tooLong = characters.length;
+  while (tooLong - fits > 1) {
+    const middle = (fits + tooLong) >> 1;
+    if (textWidth(cut(middle), size, weight) <= width) fits = middle;
+    else tooLong = middle;
+  }
+  return cut(fits);
 }

@@ -2,7 +2,7 @@ import type { Piece } from '../../spec/index.ts';
 import {
   BLADE_WORDS,
   continuedTitle,
-  cuttingWords,
+  cuttingParagraphs,
   FIRST_PAGE_FIGURE,
   JOIN_WORDS,
   LEGEND_HEADING,
@@ -17,10 +17,13 @@ import type { LegendEntry } from '../legend.ts';
 import type { SceneItem, SceneLabel } from '../scene.ts';
 import { type Flowed, legendRows, paragraph } from '../text-column.ts';
 import { checkSquares } from './check-squares.ts';
+import { fitText } from './fit-text.ts';
 import type { DraftPage } from './page-scene.ts';
 import { pageFormat, type SheetFormat } from './sheet-format.ts';
 
 const TITLE_SIZE = 5;
+/** A title longer than this many lines is cut short. */
+const TITLE_LINES = 4;
 const HEADING_SIZE = 3.5;
 const NOTE_SIZE = 2.5;
 
@@ -43,19 +46,26 @@ export interface InstructionInput extends TemplateFacts {
 export function instructionPages(input: InstructionInput): readonly DraftPage[] {
   const { width, height, clear, printable } = pageFormat(input.sheet, false);
   const pages: DraftPage[] = [];
-  let items: SceneItem[] = [];
+  let items: readonly SceneItem[] = [];
   let top = printable.top;
+  const column = { left: clear.left, width: clear.right - clear.left };
   const finish = (): void => {
     const title = pages.length === 0 ? input.title : continuedTitle(input.title);
-    const words = items.flatMap((item) => (item.kind === 'label' ? [item.text] : []));
-    pages.push({ width, height, title, words, figure: pages.length === 0 ? FIRST_PAGE_FIGURE : '', items });
+    pages.push({
+      width,
+      height,
+      title,
+      words: paragraphsIn(items),
+      figure: pages.length === 0 ? FIRST_PAGE_FIGURE : '',
+      items,
+    });
   };
-  for (const block of blocks(input)) {
-    const column = { left: clear.left, top, width: clear.right - clear.left };
-    let flowed = block(column);
+  for (const block of blocks(input, column.width)) {
+    let flowed = block({ ...column, top });
     if (flowed.bottom > clear.bottom && items.length > 0) {
       finish();
-      flowed = block({ ...column, top: printable.top });
+      const heading = fitText(continuedTitle(input.title), HEADING_SIZE, column.width, 'bold');
+      flowed = stacked([text(heading, HEADING_SIZE, 'title', 1), block])({ ...column, top: printable.top });
       items = [];
     }
     items = [...items, ...flowed.items];
@@ -65,10 +75,21 @@ export function instructionPages(input: InstructionInput): readonly DraftPage[] 
   return pages;
 }
 
-function blocks(input: InstructionInput): readonly Block[] {
+/** The texts of a page, each paragraph in one. */
+function paragraphsIn(items: readonly SceneItem[]): readonly string[] {
+  const paragraphs: string[] = [];
+  for (const item of items) {
+    if (item.kind !== 'label') continue;
+    if (item.continues === true) paragraphs.push(`${paragraphs.pop() ?? ''} ${item.text}`);
+    else paragraphs.push(item.text);
+  }
+  return paragraphs;
+}
+
+function blocks(input: InstructionInput, width: number): readonly Block[] {
   const tiled = input.pieces.some(({ pages }) => pages.length > 1);
   return [
-    text(input.title, TITLE_SIZE, 'title', 1),
+    text(fitText(input.title, TITLE_SIZE, TITLE_LINES * width, 'bold'), TITLE_SIZE, 'title', 1),
     text(templateEdition(input), NOTE_SIZE, 'note', 3),
     ...PRINT_STEPS.map((step, i) => text(`${i + 1}. ${step}`, NOTE_SIZE, 'note', 0.5)),
     withHeading(SQUARE_WORDS.heading, (column) => checkSquares(column)),
@@ -77,8 +98,10 @@ function blocks(input: InstructionInput): readonly Block[] {
     gap(2),
     text(BLADE_WORDS, NOTE_SIZE, 'note', 0),
     ...input.pieces.flatMap(({ piece, heading, pages }, i) => {
-      const sentences = [...cuttingWords(piece, { system: input.system }), pieceOnPages(pages)];
-      const [first = gap(0), ...rest] = sentences.map((sentence) => text(sentence, NOTE_SIZE, 'note', 0));
+      const paragraphs = [...cuttingParagraphs(piece, { system: input.system }), [pieceOnPages(pages)]];
+      const [first = gap(0), ...rest] = paragraphs.map((sentences) =>
+        text(sentences.join(' '), NOTE_SIZE, 'note', 0.5),
+      );
       const named = heading === undefined ? stacked([gap(2), first]) : withHeading(heading, first);
       return [i === 0 ? withHeading(PIECES_HEADING, heading === undefined ? first : named) : named, ...rest];
     }),
