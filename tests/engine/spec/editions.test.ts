@@ -34,7 +34,7 @@ describe('in every edition', () => {
           }
         }
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
   });
 
@@ -59,7 +59,7 @@ describe('in every edition', () => {
         const declared = card.pieces[1]?.declared;
         if (declared) expect(declared.width).toEqual(card.pieces[1]?.width);
       }),
-      { numRuns: 200 },
+      { numRuns: 80 },
     );
   });
 });

@@ -199,7 +199,7 @@ describe('a recipe printed and read back', () => {
           }));
         expect(bare(again)).toEqual(bare(card));
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
   });
 });
