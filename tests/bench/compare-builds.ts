@@ -1,16 +1,26 @@
 import { spawnSync } from 'node:child_process';
-import { rmSync } from 'node:fs';
+import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { PROJECT } from '../../plugins/commands/support/project.ts';
 import { environmentOfABuild, ProjectCopy } from '../support/project-copy.ts';
 import type { GeneratedPost } from './generate-posts.ts';
 import { PlainSite } from './plain-site.ts';
 
-/** Seconds of a whole build as a process, median over the rounds. */
-export interface Pair {
-  readonly ours: number;
-  readonly plain: number;
+/** One build as a process of its own. */
+export interface BuildTime {
+  /** As a person waits. */
+  readonly seconds: number;
+  /** The processor's, over all threads: the same whatever else the machine does. */
+  readonly cpu: number;
 }
+
+/** Medians over the rounds. */
+export interface Pair {
+  readonly ours: BuildTime;
+  readonly plain: BuildTime;
+}
+
+const ASTRO = join(PROJECT, 'node_modules/astro/bin/astro.mjs');
 
 /** Builds both sites cold and warm in turn, so that whatever else the machine does falls on both. */
 export async function compareBuilds(
@@ -21,19 +31,17 @@ export async function compareBuilds(
   const ours = new ProjectCopy(['blog.yaml', 'folds', 'supplies', 'techniques']);
   for (const { slug, text } of posts) ours.write(`content/posts/${slug}/index.md`, text);
   const plain = new PlainSite(posts);
-  const times: Times = { oursCold: [], oursWarm: [], plainCold: [], plainWarm: [] };
+  const times: Times = { plainCold: [], oursCold: [], plainWarm: [], oursWarm: [] };
   try {
     for (let round = 1; round <= rounds; round++) {
       for (const { folder } of [ours, plain]) {
         for (const name of ['.cache', '.astro', 'dist']) rmSync(join(folder, name), { recursive: true, force: true });
       }
       for (const heat of ['Cold', 'Warm'] as const) {
-        times[`plain${heat}`].push(
-          timeBuild(plain.folder, join(PROJECT, 'node_modules/astro/bin/astro.mjs'), ['build']),
-        );
+        times[`plain${heat}`].push(timeBuild(plain.folder, ASTRO, ['build']));
         times[`ours${heat}`].push(timeBuild(ours.folder, join(ours.folder, 'plugins/commands/build.ts'), []));
       }
-      const last = Object.entries(times).map(([name, list]) => `${name} ${list.at(-1)?.toFixed(2)}`);
+      const last = Object.entries(times).map(([name, list]) => `${name} ${list.at(-1)?.seconds.toFixed(1)}`);
       say(`round ${round}: ${last.join(', ')} s`);
     }
   } finally {
@@ -41,22 +49,32 @@ export async function compareBuilds(
     plain.discard();
   }
   return {
-    cold: { ours: median(times.oursCold), plain: median(times.plainCold) },
-    warm: { ours: median(times.oursWarm), plain: median(times.plainWarm) },
+    cold: { ours: medianOf(times.oursCold), plain: medianOf(times.plainCold) },
+    warm: { ours: medianOf(times.oursWarm), plain: medianOf(times.plainWarm) },
   };
 }
 
-type Times = Record<`${'ours' | 'plain'}${'Cold' | 'Warm'}`, number[]>;
+type Times = Record<`${'ours' | 'plain'}${'Cold' | 'Warm'}`, BuildTime[]>;
 
-function timeBuild(folder: string, script: string, args: readonly string[]): number {
+function timeBuild(folder: string, script: string, args: readonly string[]): BuildTime {
+  const cpuFile = join(folder, 'cpu.txt');
   const begin = performance.now();
-  const { status, stdout, stderr } = spawnSync(process.execPath, [script, ...args], {
-    cwd: folder,
-    encoding: 'utf8',
-    env: { ...environmentOfABuild(), ASTRO_TELEMETRY_DISABLED: '1' },
-  });
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    ['--import', join(import.meta.dirname, 'report-cpu.ts'), script, ...args],
+    {
+      cwd: folder,
+      encoding: 'utf8',
+      env: { ...environmentOfABuild(), ASTRO_TELEMETRY_DISABLED: '1', BENCH_CPU_FILE: cpuFile },
+    },
+  );
+  const seconds = (performance.now() - begin) / 1000;
   if (status !== 0) throw new Error(`${script} ended with ${status}:\n${stdout}\n${stderr}`);
-  return (performance.now() - begin) / 1000;
+  return { seconds, cpu: Number(readFileSync(cpuFile, 'utf8')) };
+}
+
+function medianOf(times: readonly BuildTime[]): BuildTime {
+  return { seconds: median(times.map(({ seconds }) => seconds)), cpu: median(times.map(({ cpu }) => cpu)) };
 }
 
 function median(values: readonly number[]): number {

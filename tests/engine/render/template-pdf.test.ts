@@ -184,7 +184,7 @@ describe('the document', () => {
         ['PrintScaling', 'None'],
       ]),
     );
-    expect(pdf.info['Title']).toBe('Printed “true”');
+    expect(pdf.info.Title).toBe('Printed “true”');
     expect(pdf.language).toBe('en');
     for (const page of pdf.pages) {
       const [a = 0, b = 0] = [page.width, page.height].sort((m, n) => m - n);

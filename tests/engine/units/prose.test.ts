@@ -19,6 +19,7 @@ describe('measures in prose', () => {
     ['A 4 1/4 x 5 1/2 in card.', ['4 1/4 x 5 1/2 in = 4 1/4 x 5 1/2 in']],
     ['A 5x7" card and a 5" x 7" mat.', ['5x7" = 5 x 7 in', '5" x 7" = 5 x 7 in']],
     ['Fold 105 × 148 mm in half.', ['105 × 148 mm = 105 x 148 mm']],
+    ['Two 5 x 7 in kraft cards.', ['5 x 7 in = 5 x 7 in']],
     ['A 4 x 4 x 2 in box.', ['4 x 4 x 2 in = 4 x 4 x 2 in']],
     ['Letter is 8 1/2 by 11 inches.', ['8 1/2 by 11 inches = 8 1/2 x 11 in']],
     ['A 12-inch ruler and a 5-inch-wide strip.', ['12-inch = 12 in', '5-inch = 5 in']],
