@@ -15,6 +15,7 @@ export class ContentReader implements ContentSource {
   readonly #taken = new Set<CollectionName>();
   #next: Promise<Reading | undefined> | undefined;
   #last: Reading | undefined;
+  #begun = 0;
 
   constructor(hooks: ReaderHooks) {
     this.#hooks = hooks;
@@ -23,6 +24,11 @@ export class ContentReader implements ContentSource {
   /** The last good reading: what the collections hold. */
   get last(): Reading | undefined {
     return this.#last;
+  }
+
+  /** How many readings have begun, whether or not they came out well. */
+  get begun(): number {
+    return this.#begun;
   }
 
   async entriesOf(collection: CollectionName): Promise<readonly StoredEntry[] | undefined> {
@@ -35,6 +41,7 @@ export class ContentReader implements ContentSource {
   }
 
   async #read(): Promise<Reading | undefined> {
+    this.#begun++;
     try {
       const reading = await this.#hooks.read();
       this.#last = reading;

@@ -22,26 +22,35 @@ export interface DevSetup {
 /** Editors write a file in several steps, and save several files at once. */
 const SETTLE_MS = 60;
 
+/** How often a refresh that Astro let fall is asked for again: about a minute, in case its configuration is broken. */
+const MOST_ATTEMPTS = 1000;
+
 /** Reads the content again whenever anything below `content/` changes, and shows in the browser what is wrong with it. */
-export function watchContent({ server, logger, standing, refresh, root }: DevSetup): void {
+export function watchContent({ server, logger, reader, standing, refresh, root }: DevSetup): void {
   const folder = path.join(root, 'content') + path.sep;
   let timer: NodeJS.Timeout | undefined;
+  const readSoon = (attempts: number): void => {
+    clearTimeout(timer);
+    timer = setTimeout(() => readAgain(attempts), SETTLE_MS);
+  };
+  const readAgain = async (attempts: number): Promise<void> => {
+    const before = standing();
+    const begun = reader.begun;
+    try {
+      await refresh();
+    } catch (error) {
+      logger.error(error instanceof Error ? error.message : String(error));
+    }
+    // While Astro loads its own configuration anew it lets a refresh fall without a word, and the change would be lost.
+    if (reader.begun === begun && attempts < MOST_ATTEMPTS) return readSoon(attempts + 1);
+    const now = standing();
+    const { hot } = server.environments.client;
+    if (now !== undefined) hot.send({ type: 'error', err: overlayOf(now) });
+    else if (before !== undefined) hot.send({ type: 'full-reload', path: '*' });
+  };
   server.watcher.add(folder);
   server.watcher.on('all', (_event, file) => {
-    if (!path.resolve(file).startsWith(folder)) return;
-    clearTimeout(timer);
-    timer = setTimeout(async () => {
-      const before = standing();
-      try {
-        await refresh();
-      } catch (error) {
-        logger.error(error instanceof Error ? error.message : String(error));
-      }
-      const now = standing();
-      const { hot } = server.environments.client;
-      if (now !== undefined) hot.send({ type: 'error', err: overlayOf(now) });
-      else if (before !== undefined) hot.send({ type: 'full-reload', path: '*' });
-    }, SETTLE_MS);
+    if (path.resolve(file).startsWith(folder)) readSoon(0);
   });
 }
 

@@ -67,6 +67,9 @@ function once<T>(make: () => Promise<T>): () => Promise<T> {
   };
 }
 
+/** How many laid-out texts a font remembers: those of a few templates, however many a build makes. */
+const MOST_TEXTS = 2000;
+
 interface ParsedFont {
   layout(text: string, features?: unknown): unknown;
 }
@@ -82,8 +85,11 @@ async function openFont(name: string): Promise<ParsedFont> {
   const known = new Map<string, unknown>();
   font.layout = (text, features) => {
     const key = `${String(features)} ${text}`;
-    if (!known.has(key)) known.set(key, layout(text, features));
-    return known.get(key);
+    if (known.has(key)) return known.get(key);
+    if (known.size >= MOST_TEXTS) known.clear();
+    const laidOut = layout(text, features);
+    known.set(key, laidOut);
+    return laidOut;
   };
   return font;
 }

@@ -90,6 +90,22 @@ describe('while the maker writes', () => {
   );
 
   test(
+    'an error in a text is shown, and the server lives on',
+    async () => {
+      const good = site.read(POST);
+      site.write(POST, good.replace('::drawing{card=card}', '::drawings'));
+      await until(async () => (await page('/projects/curlew/')).status === 500);
+      const { text } = await page('/projects/curlew/');
+      expect(text).toContain('content/posts/curlew/index.md:14:1');
+      expect(text).toContain('Did you mean ::drawing?');
+      site.write(POST, good);
+      await until(shows('/projects/curlew/', 'drawing of card'));
+      expect(server.exitCode).toBe(null);
+    },
+    PATIENCE_MS,
+  );
+
+  test(
     'the files beside a project are those that a build writes',
     async () => {
       const names = ['template-letter.pdf', 'template-a4.pdf', 'project.json'].map((name) => `projects/curlew/${name}`);
