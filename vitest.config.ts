@@ -7,7 +7,7 @@ import { defineConfig } from 'vitest/config';
  */
 export default defineConfig({
   test: {
-    maxWorkers: 2,
+    maxWorkers: '100%',
     projects: [
       {
         test: {

@@ -2,7 +2,8 @@
 import { parseArgs } from 'node:util';
 import { preview } from 'astro';
 import { repair } from '../astro/safe-build.ts';
-import { DIST, PROJECT, sayBusy } from './support/project.ts';
+import { astroSettings } from './support/astro-settings.ts';
+import { DIST, sayBusy } from './support/project.ts';
 
 const { values } = parseArgs({ options: { port: { type: 'string', default: '4321' } } });
 
@@ -12,6 +13,6 @@ if (standing === 'none') {
   process.exitCode = 1;
 } else {
   if (standing === 'unknown') console.error('The folder dist is not a whole build. Run `npm run build` to replace it.');
-  const server = await preview({ root: PROJECT, server: { port: Number(values.port) } });
+  const server = await preview({ ...astroSettings(), server: { port: Number(values.port) } });
   await server.closed();
 }

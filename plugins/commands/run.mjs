@@ -57,8 +57,14 @@ async function start() {
 async function run(node, nodeArgs) {
   const pathName = Object.keys(process.env).find((key) => key.toUpperCase() === 'PATH') ?? 'PATH';
   const path = [join(root, 'node_modules', '.bin'), process.env[pathName]].filter(Boolean).join(delimiter);
-  // The site and its tools ask nothing of the network, and tell it nothing.
-  const env = { ...process.env, [pathName]: path, ASTRO_TELEMETRY_DISABLED: '1' };
+  const env = {
+    // Compiled code is kept, by the text it was made from: a quarter of a small build goes into compiling its tools.
+    NODE_COMPILE_CACHE: join(root, '.cache', 'node'),
+    ...process.env,
+    [pathName]: path,
+    // The site and its tools ask nothing of the network, and tell it nothing.
+    ASTRO_TELEMETRY_DISABLED: '1',
+  };
   try {
     const { code, signal } = await runChild(node, nodeArgs, { stdio: 'inherit', env });
     if (signal) process.kill(process.pid, signal);

@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process';
-import { readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { PROJECT } from '../../plugins/commands/support/project.ts';
 import { environmentOfABuild, ProjectCopy } from '../support/project-copy.ts';
 import type { GeneratedPost } from './generate-posts.ts';
@@ -22,7 +23,7 @@ export interface Pair {
 
 const ASTRO = join(PROJECT, 'node_modules/astro/bin/astro.mjs');
 
-/** Builds both sites cold and warm in turn, so that whatever else the machine does falls on both. */
+/** Builds both sites as their commands do, cold and warm, in turn, so that whatever else the machine does falls on both. */
 export async function compareBuilds(
   posts: readonly GeneratedPost[],
   rounds: number,
@@ -39,7 +40,7 @@ export async function compareBuilds(
       }
       for (const heat of ['Cold', 'Warm'] as const) {
         times[`plain${heat}`].push(timeBuild(plain.folder, ASTRO, ['build']));
-        times[`ours${heat}`].push(timeBuild(ours.folder, join(ours.folder, 'plugins/commands/build.ts'), []));
+        times[`ours${heat}`].push(timeBuild(ours.folder, join(ours.folder, 'plugins/commands/run.mjs'), ['build']));
       }
       const last = Object.entries(times).map(([name, list]) => `${name} ${list.at(-1)?.seconds.toFixed(1)}`);
       say(`round ${round}: ${last.join(', ')} s`);
@@ -57,20 +58,23 @@ export async function compareBuilds(
 type Times = Record<`${'ours' | 'plain'}${'Cold' | 'Warm'}`, BuildTime[]>;
 
 function timeBuild(folder: string, script: string, args: readonly string[]): BuildTime {
-  const cpuFile = join(folder, 'cpu.txt');
+  const cpu = mkdtempSync(join(folder, 'cpu-'));
   const begin = performance.now();
-  const { status, stdout, stderr } = spawnSync(
-    process.execPath,
-    ['--import', join(import.meta.dirname, 'report-cpu.ts'), script, ...args],
-    {
-      cwd: folder,
-      encoding: 'utf8',
-      env: { ...environmentOfABuild(), ASTRO_TELEMETRY_DISABLED: '1', BENCH_CPU_FILE: cpuFile },
+  const { status, signal, stdout, stderr } = spawnSync(process.execPath, [script, ...args], {
+    cwd: folder,
+    encoding: 'utf8',
+    env: {
+      ...environmentOfABuild(),
+      ASTRO_TELEMETRY_DISABLED: '1',
+      NODE_OPTIONS: `--import=${pathToFileURL(join(import.meta.dirname, 'report-cpu.ts')).href}`,
+      BENCH_CPU: cpu,
     },
-  );
+  });
   const seconds = (performance.now() - begin) / 1000;
-  if (status !== 0) throw new Error(`${script} ended with ${status}:\n${stdout}\n${stderr}`);
-  return { seconds, cpu: Number(readFileSync(cpuFile, 'utf8')) };
+  if (status !== 0) throw new Error(`${script} ended with ${signal ?? status}:\n${stdout}\n${stderr}`);
+  const parts = readdirSync(cpu).map((name) => Number(readFileSync(join(cpu, name), 'utf8')));
+  rmSync(cpu, { recursive: true });
+  return { seconds, cpu: parts.reduce((sum, part) => sum + part, 0) };
 }
 
 function medianOf(times: readonly BuildTime[]): BuildTime {

@@ -8,7 +8,7 @@ const FILES: Readonly<Record<string, string>> = {
   'package.json': '{ "type": "module", "private": true }',
   'astro.config.mjs': `import { unified } from '@astrojs/markdown-remark';
 import { defineConfig } from 'astro/config';
-export default defineConfig({ cacheDir: './.cache', devToolbar: { enabled: false }, markdown: { processor: unified({}) }, build: { concurrency: 4 } });
+export default defineConfig({ cacheDir: './.cache', vite: { cacheDir: './.cache/vite' }, devToolbar: { enabled: false }, markdown: { processor: unified({}) }, build: { concurrency: 4 } });
 `,
   'src/content.config.ts': `import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';

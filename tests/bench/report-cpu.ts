@@ -1,8 +1,12 @@
-/** Loaded into a build: on its end it writes the processor's seconds that all its threads took to BENCH_CPU_FILE. */
+/** Loaded into a build: at its end, each of its processes writes the seconds of CPU that its threads took to BENCH_CPU. */
 import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { isMainThread } from 'node:worker_threads';
 
-const file = process.env.BENCH_CPU_FILE;
-process.on('exit', () => {
-  const { user, system } = process.cpuUsage();
-  if (file !== undefined) writeFileSync(file, `${(user + system) / 1e6}`);
-});
+const folder = process.env.BENCH_CPU;
+if (isMainThread && folder !== undefined) {
+  process.on('exit', () => {
+    const { user, system } = process.cpuUsage();
+    writeFileSync(join(folder, `${process.pid}`), `${(user + system) / 1e6}`);
+  });
+}

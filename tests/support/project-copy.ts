@@ -79,6 +79,6 @@ export function endOf(child: ChildProcess): Promise<{ code: number | null; signa
 
 /** As from a terminal: the test runner's own settings would make it a build for tests. */
 export function environmentOfABuild(): NodeJS.ProcessEnv {
-  const foreign = /^(VITE|NODE_ENV$|MODE$|TEST$|DEV$|PROD$|SSR$|BASE_URL$)/;
+  const foreign = /^(NODE_COMPILE_CACHE$|VITE|NODE_ENV$|MODE$|TEST$|DEV$|PROD$|SSR$|BASE_URL$)/;
   return Object.fromEntries(Object.entries(process.env).filter(([name]) => !foreign.test(name)));
 }

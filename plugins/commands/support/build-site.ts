@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { takeLock } from '../../astro/process-lock.mjs';
 import { type Moment, safeBuild } from '../../astro/safe-build.ts';
+import { astroSettings } from './astro-settings.ts';
 import { PROJECT, sayBusy } from './project.ts';
 
 export interface SiteBuild {
@@ -23,9 +24,8 @@ export async function buildSite({ dist, quiet = false, reached }: SiteBuild): Pr
       reached,
       whenBusy: sayBusy,
       build: async (folder) => {
-        process.env.ASTRO_TELEMETRY_DISABLED = '1';
         const { build } = await import('astro');
-        await build({ root: PROJECT, outDir: folder, logLevel: quiet ? 'warn' : 'info' });
+        await build({ ...astroSettings(), outDir: folder, logLevel: quiet ? 'warn' : 'info' });
       },
     });
   } finally {

@@ -149,8 +149,8 @@ export interface CardRequest {
 /**
  * A fold with its sizes, in one edition.
  *
- * Every length is exact, and is the number that will be printed: a whole number of the edition's marks. Bands that
- * are equal before rounding are equal after it, and a strip's length is the sum of its bands.
+ * Every length is exact, and is the number that will be printed: a whole number of the edition's marks. Lengths that
+ * are equal as written are equal in print, and a strip's length is the sum of its bands.
  */
 export interface Card {
   readonly name: string;
@@ -209,7 +209,7 @@ export interface Band {
   readonly name: string | undefined;
   readonly start: Length;
   readonly size: Length;
-  /** Before rounding to the edition's marks; equal to `size` when it lies on a mark. */
+  /** As written, before anything was put on the edition's marks. Bands equal here are equal in `size`. */
   readonly exact: Length;
   readonly place: Place;
   readonly path: string;

@@ -114,9 +114,9 @@ describe('an edition', () => {
   });
 
   it('keeps what is smaller than half a mark', () => {
-    // 0.01 in = 0.254 mm would be nearer to nothing.
+    // 0.009 in = 0.2286 mm is nearer to nothing than to 0.5 mm.
     expect(
-      sizes(half('{ base: { across: [a 2 + play, valley, b 2], down: 4 } }', 'parameters: { play: 0.01 }')),
+      sizes(half('{ base: { across: [a 2 + play, valley, b 2], down: 4 } }', 'parameters: { play: 0.009 }')),
     ).toEqual([
       // 2 in -> 51 mm; 51 + 0.5.
       '51.5 | 51 x 101.5',
