@@ -21,9 +21,8 @@ import { yamlMap } from '../support/yaml-tree.ts';
 /** Broken at random, a fold may have problems; it may never throw, and never be silent and without a card. */
 const RUNS = 5000;
 
-/** On a machine that is busy with other things the runs end here, which is no failure. */
-const LONGEST_MS = 20_000;
-const FEWEST_RUNS = 200;
+/** For the runner alone, in case a run never ends; about ten times what the runs need. */
+const PATIENCE_MS = 300_000;
 
 const SEEDS: readonly MapNode[] = [
   ...['side-fold', 'top-fold', 'gate', 'short-front'].map((id) => {
@@ -152,8 +151,7 @@ function use(fold: Fold, parameters: MapNode | undefined): void {
   }
 }
 
-it('survives every broken fold, post and recipe', { timeout: 6 * LONGEST_MS }, () => {
-  let runs = 0;
+it('survives every broken fold, post and recipe', { timeout: PATIENCE_MS }, () => {
   let whole = 0;
   fc.assert(
     fc.property(
@@ -161,7 +159,6 @@ it('survives every broken fold, post and recipe', { timeout: 6 * LONGEST_MS }, (
       fc.array(change, { minLength: 1, maxLength: 4 }),
       text,
       (seed, changes, given) => {
-        runs++;
         const tree = changes.reduce(changed, seed as SourceNode);
         const { steps, problems: slips } = readRecipe(tree, 'in');
         sound(slips);
@@ -177,9 +174,8 @@ it('survives every broken fold, post and recipe', { timeout: 6 * LONGEST_MS }, (
         use(fold, { kind: 'map', place, entries });
       },
     ),
-    { numRuns: RUNS, interruptAfterTimeLimit: LONGEST_MS },
+    { numRuns: RUNS },
   );
   // Most changes break a fold; the others must go all the way.
-  expect(runs).toBeGreaterThan(FEWEST_RUNS);
-  expect(whole).toBeGreaterThan(runs / 50);
+  expect(whole).toBeGreaterThan(RUNS / 50);
 });
