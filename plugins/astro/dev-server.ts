@@ -5,6 +5,7 @@ import type { ViteDevServer } from 'vite';
 import type { ContentReader } from './content-reader.ts';
 import { contentTypeOf, downloadAt } from './downloads.ts';
 import { overlayOf } from './errors.ts';
+import type { PageGate } from './page-gate.ts';
 
 export interface DevSetup {
   readonly server: ViteDevServer;
@@ -14,6 +15,7 @@ export interface DevSetup {
   readonly standing: () => unknown;
   /** Has Astro load every collection again. */
   readonly refresh: () => Promise<void>;
+  readonly gate: PageGate;
   readonly root: string;
   /** Where the site stands: `/` or `/blog/`. */
   readonly base: string;
@@ -26,40 +28,62 @@ const SETTLE_MS = 60;
 const MOST_ATTEMPTS = 1000;
 
 /** Reads the content again whenever anything below `content/` changes, and shows in the browser what is wrong with it. */
-export function watchContent({ server, logger, reader, standing, refresh, root }: DevSetup): void {
+export function watchContent({ server, logger, reader, standing, refresh, gate, root }: DevSetup): void {
   const folder = path.join(root, 'content') + path.sep;
-  let timer: NodeJS.Timeout | undefined;
-  const readSoon = (attempts: number): void => {
-    clearTimeout(timer);
-    timer = setTimeout(() => readAgain(attempts), SETTLE_MS);
-  };
-  const readAgain = async (attempts: number): Promise<void> => {
-    const before = standing();
-    const begun = reader.begun;
-    try {
-      await refresh();
-    } catch (error) {
-      logger.error(error instanceof Error ? error.message : String(error));
+  let changes = 0;
+  let reading = false;
+
+  const takeUp = async (): Promise<void> => {
+    for (let attempt = 0; attempt < MOST_ATTEMPTS; ) {
+      let seen: number;
+      do {
+        seen = changes;
+        await settled();
+      } while (seen !== changes);
+      await gate.quiet();
+      const begun = reader.begun;
+      try {
+        await refresh();
+      } catch (error) {
+        logger.error(error instanceof Error ? error.message : String(error));
+      }
+      // While Astro loads its own configuration anew it lets a refresh fall without a word, and the change would be lost.
+      if (reader.begun === begun) attempt++;
+      else if (seen === changes) return;
     }
-    // While Astro loads its own configuration anew it lets a refresh fall without a word, and the change would be lost.
-    if (reader.begun === begun && attempts < MOST_ATTEMPTS) return readSoon(attempts + 1);
+  };
+  const readSoon = async (): Promise<void> => {
+    changes++;
+    gate.close();
+    if (reading) return;
+    reading = true;
+    const before = standing();
+    await takeUp();
+    reading = false;
+    gate.open();
     const now = standing();
     const { hot } = server.environments.client;
     if (now !== undefined) hot.send({ type: 'error', err: overlayOf(now) });
     else if (before !== undefined) hot.send({ type: 'full-reload', path: '*' });
   };
+
   server.watcher.add(folder);
   server.watcher.on('all', (_event, file) => {
-    if (path.resolve(file).startsWith(folder)) readSoon(0);
+    if (path.resolve(file).startsWith(folder)) readSoon();
   });
 }
 
+function settled(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, SETTLE_MS));
+}
+
 /** Serves the files beside the projects, and the problems in place of any page while there are some. */
-export function serveContent({ server, reader, standing, base }: DevSetup): void {
+export function serveContent({ server, reader, standing, gate, base }: DevSetup): void {
   server.middlewares.use(async (request, response, next) => {
     const { pathname } = new URL(request.url ?? '/', 'http://localhost');
     const below = pathname.startsWith(base) ? pathname.slice(base.length) : pathname;
     try {
+      if (wantsPage(request)) response.once('close', await gate.enter());
       const wrong = standing();
       if (wrong !== undefined && wantsPage(request)) return showProblems(response, wrong, base);
       const bytes = reader.last === undefined ? undefined : await downloadAt(reader.last, below);

@@ -11,6 +11,7 @@ import { writeDownloads } from './downloads.ts';
 import { makeFilesAhead } from './files-ahead.ts';
 import { INTEGRATION, SOURCE_HOOK } from './loaders/collections.ts';
 import { processorOptions } from './markdown-processor.ts';
+import { PageGate } from './page-gate.ts';
 import { type Reading, type ReadingTools, readEverything } from './reading.ts';
 
 export interface CreasewrightOptions {
@@ -18,6 +19,9 @@ export interface CreasewrightOptions {
   readonly remarkPlugins?: RemarkPlugins;
   readonly rehypePlugins?: RehypePlugins;
 }
+
+/** How long a page waits for the content to be read, and a reading for a page to be sent, in the development server. */
+const MOST_PATIENCE_MS = 10_000;
 
 /**
  * Reads `content/`, checks it, renders its texts, feeds the collections (see `collectionLoader`), and writes the files
@@ -75,6 +79,7 @@ export default function creasewright({
           reader,
           standing: () => wrong,
           refresh,
+          gate: new PageGate(MOST_PATIENCE_MS),
           root,
           base: withSlash(config.base),
         };
