@@ -9,6 +9,7 @@ import { ContentReader } from './content-reader.ts';
 import { serveContent, watchContent } from './dev-server.ts';
 import { writeDownloads } from './downloads.ts';
 import { makeFilesAhead } from './files-ahead.ts';
+import { KeptPages } from './kept-pages.ts';
 import { INTEGRATION, SOURCE_HOOK } from './loaders/collections.ts';
 import { processorOptions } from './markdown-processor.ts';
 import { PageGate } from './page-gate.ts';
@@ -36,6 +37,7 @@ export default function creasewright({
   let logger: AstroIntegrationLogger | undefined;
   let tools: Promise<ReadingTools> | undefined;
   let filesMade: (() => Promise<void>) | undefined;
+  let keptPages: KeptPages | undefined;
   let wrong: unknown;
 
   const read = async (): Promise<Reading> => {
@@ -63,10 +65,15 @@ export default function creasewright({
       'astro:config:setup'(setup) {
         command = setup.command;
         logger = setup.logger;
-        setup.updateConfig({ markdown: { processor: unified(processorOptions(remarkPlugins, rehypePlugins)) } });
+        setup.updateConfig({
+          markdown: { processor: unified(processorOptions(remarkPlugins, rehypePlugins)) },
+          // A page that gives a `cacheKey` is taken from the build before while neither that nor its code has changed.
+          experimental: { incrementalBuild: true },
+        });
       },
       'astro:config:done'(done) {
         config = done.config;
+        keptPages = new KeptPages(fileURLToPath(config.cacheDir));
       },
       [SOURCE_HOOK]: () => reader,
       'astro:server:setup'({ server, refreshContent, logger: own }) {
@@ -86,7 +93,12 @@ export default function creasewright({
         watchContent(setup);
         serveContent(setup);
       },
+      // Called when the content has been read, before the first page is made.
+      'astro:build:setup'() {
+        keptPages?.begin();
+      },
       async 'astro:build:done'({ dir, logger: own }) {
+        keptPages?.end();
         if (reader.last === undefined) throw new Error('the site was built without its content');
         await filesMade?.();
         const count = await writeDownloads(reader.last, fileURLToPath(dir));

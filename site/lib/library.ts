@@ -1,4 +1,5 @@
 import { getCollection, getEntry, render } from 'astro:content';
+import { createHash } from 'node:crypto';
 import {
   type Blog,
   computeProject,
@@ -20,6 +21,7 @@ export type Body = Awaited<ReturnType<typeof render>>;
 interface Shelf {
   readonly library: Library;
   readonly projects: ReadonlyMap<string, Project>;
+  readonly keys: ReadonlyMap<string, string>;
 }
 
 /** Every post as a project, newest first; posts of one day by slug. A post without a card is a project with no cards. */
@@ -29,6 +31,14 @@ export async function getProjects(): Promise<readonly Project[]> {
 
 export async function getProject(slug: string): Promise<Project | undefined> {
   return (await shelf()).projects.get(slug);
+}
+
+/**
+ * Stands for all content that the page of a project is made from: its own post, and everything that is not a post. While neither
+ * that nor the code of the page changes, a build may take the page of the build before.
+ */
+export async function pageKeyOf(slug: string): Promise<string> {
+  return (await shelf()).keys.get(slug) ?? '';
 }
 
 /** Every fold kind, by name. */
@@ -64,18 +74,41 @@ export async function getBody(collection: TextCollection, id: string): Promise<B
 async function readShelf(): Promise<Shelf> {
   const [blog] = await getCollection('blog');
   if (blog === undefined) throw new Error('The collections are empty: the content could not be read.');
+  const [posts, folds, supplies, techniques] = [
+    await getCollection('posts'),
+    await getCollection('folds'),
+    await getCollection('supplies'),
+    await getCollection('techniques'),
+  ];
   const library: Library = {
     blog: blog.data,
-    posts: mapOf(await getCollection('posts')),
-    folds: mapOf(await getCollection('folds')),
-    supplies: mapOf(await getCollection('supplies')),
-    techniques: mapOf(await getCollection('techniques')),
+    posts: mapOf(posts),
+    folds: mapOf(folds),
+    supplies: mapOf(supplies),
+    techniques: mapOf(techniques),
   };
+  const shared = digestsOf([blog, ...folds, ...supplies, ...techniques]);
   const newestFirst = [...library.posts].sort(
     ([slugA, a], [slugB, b]) => compare(b.date, a.date) || compare(slugA, slugB),
   );
   const projects = newestFirst.map(([slug, post]) => [slug, computeProject(library, post).project] as const);
-  return { library, projects: new Map(projects) };
+  const keys = posts.map((post) => [post.id, hashOf(`${shared} ${digestsOf([post])}`)] as const);
+  return { library, projects: new Map(projects), keys: new Map(keys) };
+}
+
+/** The digest of an entry is the loader's: its text, what was made from it, and the code that made it. */
+function digestsOf(
+  entries: readonly { readonly id: string; readonly collection: string; readonly digest?: string }[],
+): string {
+  const said = entries.map(({ collection, id, digest }) => {
+    if (digest === undefined) throw new Error(`The entry ${collection}/${id} was stored without its digest.`);
+    return `${collection}/${id} ${digest}`;
+  });
+  return hashOf(said.sort().join('\n'));
+}
+
+function hashOf(text: string): string {
+  return createHash('sha256').update(text).digest('hex');
 }
 
 /*

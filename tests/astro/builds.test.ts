@@ -12,6 +12,14 @@ const BUILD_MS = 180_000;
 const CURLEW = 'dist/projects/curlew/index.html';
 const TEXTS = ['folds/side-fold.md', 'posts/curlew/index.md', 'posts/ferry/index.md', 'techniques/scoring.md'];
 
+const SINKING_PAGE = `---
+import { getProjects } from '../lib/library.ts';
+await new Promise((resolve) => setTimeout(resolve, 1500));
+if ((await getProjects()).some(({ post }) => post.title === 'Sinking')) throw new Error('it sank');
+---
+<p>Afloat</p>
+`;
+
 let site: SmallSite;
 
 beforeAll(() => {
@@ -68,6 +76,46 @@ describe('a site built again and again', () => {
       await build();
       expect(site.rendered()).toEqual([]);
       expect(everyFile()).toEqual(before);
+    },
+    BUILD_MS,
+  );
+
+  test(
+    'warm: a page that nothing has changed for is taken from the build before, and no other is',
+    async () => {
+      const kept = `.cache/astro/${CURLEW}`;
+      const page = site.read(kept);
+      site.write(kept, page.replace('<title>', '<title>Kept: '));
+      await build();
+      expect(site.read(CURLEW)).toContain('<title>Kept: ');
+      const parts = site.read('site/parts.astro');
+      site.write('site/parts.astro', parts.replace('<b>', '<b class="tide">'));
+      await build();
+      expect(site.read(CURLEW)).toContain('<b class="tide">');
+      expect(site.read(CURLEW)).not.toContain('Kept: ');
+      site.write('site/parts.astro', parts);
+      await build();
+      expect(site.read(CURLEW)).toBe(page);
+    },
+    BUILD_MS,
+  );
+
+  test(
+    'a page of a build that failed later is not taken',
+    async () => {
+      const post = 'content/posts/curlew/index.md';
+      const [good, page] = [site.read(post), site.read(CURLEW)];
+      // Fails when the other pages have been made and kept.
+      site.write('site/pages/zz.astro', SINKING_PAGE);
+      site.write(post, good.replace('title: Curlew', 'title: Sinking'));
+      const { code } = await site.build();
+      expect(code).not.toBe(0);
+      expect(site.read(`.cache/astro/${CURLEW}`)).toContain('Sinking');
+      site.write(post, good);
+      site.remove('site/pages/zz.astro');
+      await build();
+      expect(site.read(CURLEW)).toBe(page);
+      site.rendered();
     },
     BUILD_MS,
   );

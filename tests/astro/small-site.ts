@@ -110,12 +110,18 @@ export default defineConfig({
 });
 `,
   'site/pages/projects/[slug].astro': `---
-import { getBody, getProjects } from '../../lib/library.ts';
+import { getBody, getProjects, pageKeyOf } from '../../lib/library.ts';
 import Parts from '../../parts.astro';
 
 export async function getStaticPaths() {
   const projects = await getProjects();
-  return projects.map((project) => ({ params: { slug: project.slug }, props: { project } }));
+  return Promise.all(
+    projects.map(async (project) => ({
+      params: { slug: project.slug },
+      props: { project },
+      cacheKey: await pageKeyOf(project.slug),
+    })),
+  );
 }
 const { project } = Astro.props;
 const { Content } = await getBody('posts', project.slug);
