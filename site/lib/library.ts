@@ -98,7 +98,7 @@ async function readShelf(): Promise<Shelf> {
 
 /** The digest of an entry is the loader's: its text, what was made from it, and the code that made it. */
 function digestsOf(
-  entries: readonly { readonly id: string; readonly collection: string; readonly digest?: string }[],
+  entries: readonly { readonly id: string; readonly collection: string; readonly digest?: string | number }[],
 ): string {
   const said = entries.map(({ collection, id, digest }) => {
     if (digest === undefined) throw new Error(`The entry ${collection}/${id} was stored without its digest.`);
