@@ -1,81 +1,59 @@
-import Fraction from 'fraction.js';
-import type { Band, Card, Crease, Piece } from '../spec/index.ts';
-import { panelName } from './names.ts';
-import type { Hinge, Panel, Panelling } from './types.ts';
+import type { Card, PanelPart, Piece } from '../spec/index.ts';
+import { type Panelled, panelsMeant } from './find.ts';
+import { gridPanels } from './grid-panels.ts';
+import { panelNames } from './names.ts';
+import { netPanels } from './net-panels.ts';
+import type { Hinge, Panel, Panelling, PanelSlip, Stroke } from './types.ts';
 
 /**
- * The panels of a card and the hinges between them, exact, in each piece's own drawing.
+ * The panels of a card, the hinges between them and every line as it is drawn, each in its piece's own drawing. Exact
+ * wherever coordinates are fractions.
  *
- * A piece is divided into the cells of its columns and rows. A crease that is crossed by others gives one hinge for
- * each cell that it passes. Panels go piece by piece, row by row, left to right; hinges crease by crease.
+ * Panels go piece by piece, from the top down and from left to right by their top left corner; hinges crease by crease,
+ * along the crease. A crease that is crossed gives one hinge for each two panels that it parts.
  */
 export function panelsOf(card: Card): Panelling {
+  const pieces = card.pieces.map(panelsOfPiece);
+  const byName = new Map(pieces.map((one) => [one.piece.name, one]));
   return {
-    panels: card.pieces.flatMap(panelsOfPiece),
-    hinges: card.pieces.flatMap(hingesOfPiece),
+    panels: pieces.flatMap(({ panels }) => panels),
+    hinges: pieces.flatMap(({ hinges }) => hinges),
+    strokes: pieces.flatMap(({ strokes }) => strokes),
+    slips: pieces.flatMap(({ slips }) => slips),
+    find(piece: string, part: PanelPart): readonly Panel[] {
+      const found = byName.get(piece);
+      return found ? panelsMeant(found, part) : [];
+    },
   };
 }
 
-function panelsOfPiece(piece: Piece): Panel[] {
-  const xs = edgesOf(piece.columns);
-  const ys = edgesOf(piece.rows);
-  return piece.rows.flatMap((_, row) =>
-    piece.columns.map((_, column) => {
-      const [left, right, top, bottom] = [edge(xs, column), edge(xs, column + 1), edge(ys, row), edge(ys, row + 1)];
-      return {
-        name: panelName(piece, column, row),
+interface PiecePanels extends Panelled {
+  readonly hinges: readonly Hinge[];
+  readonly strokes: readonly Stroke[];
+  readonly slips: readonly PanelSlip[];
+}
+
+function panelsOfPiece(piece: Piece): PiecePanels {
+  const grid = gridPanels(piece);
+  const { panels: drafts, standings, hinges, strokes, slips } = grid ? { ...grid, slips: [] } : netPanels(piece);
+  const names = panelNames(piece, drafts, standings);
+  const nameOf = (panel: number): string => names[panel] ?? piece.name;
+  return {
+    piece,
+    standings,
+    strokes,
+    slips,
+    panels: drafts.map(
+      ({ outline, holes, inside }, panel): Panel => ({
+        name: nameOf(panel),
         piece: piece.name,
-        outline: [
-          { x: left, y: top },
-          { x: right, y: top },
-          { x: right, y: bottom },
-          { x: left, y: bottom },
-        ],
-      };
-    }),
-  );
-}
-
-function hingesOfPiece(piece: Piece): Hinge[] {
-  const xs = edgesOf(piece.columns);
-  const ys = edgesOf(piece.rows);
-  const running = (runs: Crease['runs']): Crease[] => piece.creases.filter((crease) => crease.runs === runs);
-  const common = (crease: Crease) => ({ crease: crease.name, piece: piece.name, fold: crease.fold });
-  return [
-    ...running('down').flatMap((crease, column) =>
-      piece.rows.map((_, row) => ({
-        ...common(crease),
-        from: { x: edge(xs, column + 1), y: edge(ys, row) },
-        to: { x: edge(xs, column + 1), y: edge(ys, row + 1) },
-        before: panelName(piece, column, row),
-        after: panelName(piece, column + 1, row),
-      })),
+        outline,
+        holes,
+        inside,
+      }),
     ),
-    ...running('across').flatMap((crease, row) =>
-      piece.columns.map((_, column) => ({
-        ...common(crease),
-        from: { x: edge(xs, column), y: edge(ys, row + 1) },
-        to: { x: edge(xs, column + 1), y: edge(ys, row + 1) },
-        before: panelName(piece, column, row),
-        after: panelName(piece, column, row + 1),
-      })),
+    hinges: hinges.map(
+      ({ left, right, ...hinge }): Hinge => ({ ...hinge, piece: piece.name, left: nameOf(left), right: nameOf(right) }),
     ),
-  ];
-}
-
-/** Positions of the edges and creases along one side, from zero to the sum of the bands. */
-function edgesOf(bands: readonly Band[]): Fraction[] {
-  const edges = [new Fraction(0)];
-  let at = new Fraction(0);
-  for (const band of bands) {
-    at = at.add(band.size.mm);
-    edges.push(at);
-  }
-  return edges;
-}
-
-function edge(edges: readonly Fraction[], index: number): Fraction {
-  const at = edges[index];
-  if (at === undefined) throw new RangeError('a piece has one more edge than bands');
-  return at;
+  };
 }

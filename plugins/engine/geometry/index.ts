@@ -1,0 +1,15 @@
+export * from './arc-meetings.ts';
+export * from './arcs.ts';
+export * from './inside-point.ts';
+export * from './measure.ts';
+export * from './numbers.ts';
+export * from './outlines.ts';
+export * from './placement.ts';
+export * from './points.ts';
+export * from './polygons.ts';
+export * from './seen.ts';
+export * from './segments.ts';
+export * from './self-crossing.ts';
+export * from './tolerances.ts';
+export * from './turns.ts';
+export type * from './types.ts';
