@@ -15,6 +15,11 @@ export interface TextNode {
   readonly place: Place;
   /** Written in quotes, so its first character stands one column after `place`. */
   readonly quoted: boolean;
+  /** Present where parts of a text have been filled in: from character `at` on it was written from character `from` of another. */
+  readonly filled?: {
+    readonly from: TextNode;
+    readonly parts: readonly { readonly at: number; readonly from: number }[];
+  };
 }
 
 export interface ListNode {
@@ -47,6 +52,13 @@ export function entryAt(map: MapNode, key: string): MapEntry | undefined {
 
 /** Place of the character at `offset` of a text that was written on one line. */
 export function placeWithin(node: TextNode, offset: number): Place {
+  if (node.filled) {
+    const { from, parts } = node.filled;
+    const part = parts.findLast(({ at }) => at <= offset);
+    const before = parts.find(({ at }) => at > offset);
+    const reach = before?.from ?? from.text.length;
+    return placeWithin(from, Math.min(part ? part.from + offset - part.at : offset, reach));
+  }
   return { ...node.place, column: node.place.column + (node.quoted ? 1 : 0) + offset };
 }
 

@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js';
 import { Length } from '../units/index.ts';
+import { Angle } from './angle.ts';
 import { plain } from './card-parameters.ts';
 import type { MadePieces } from './card-pieces.ts';
 import { type Amount, evaluate, evaluateLength, type Scope } from './evaluate.ts';
@@ -25,11 +26,15 @@ export function checkRequirements(
   });
 }
 
-type Evaluate = (want: 'any' | 'number') => Amount | undefined;
+type Evaluate = (want: 'any' | 'number' | 'angle') => Amount | undefined;
 
-/** Both sides as lengths, or both as plain numbers: a bare number takes after the other side. */
+/** Both sides as lengths, as angles, or as plain numbers: a bare number takes after the other side. */
 function alike(left: Evaluate, right: Evaluate): [Amount, Amount] | undefined {
   const [a, b] = [left('any'), right('any')];
+  if (a instanceof Angle || b instanceof Angle) {
+    const [c, d] = [left('angle'), right('angle')];
+    return c instanceof Angle && d instanceof Angle ? [c, d] : undefined;
+  }
   if (a instanceof Length === b instanceof Length) return a !== undefined && b !== undefined ? [a, b] : undefined;
   const [c, d] = [left('number'), right('number')];
   return c instanceof Fraction && d instanceof Fraction ? [c, d] : undefined;
@@ -37,6 +42,7 @@ function alike(left: Evaluate, right: Evaluate): [Amount, Amount] | undefined {
 
 function order(a: Amount, b: Amount): number {
   if (a instanceof Length && b instanceof Length) return a.compare(b);
+  if (a instanceof Angle && b instanceof Angle) return a.degrees.compare(b.degrees);
   return a instanceof Fraction && b instanceof Fraction ? a.compare(b) : Number.NaN;
 }
 

@@ -1,10 +1,12 @@
 import { Length, toMarks } from '../units/index.ts';
+import { Angle } from './angle.ts';
 import { dependencyOrder } from './dependency-order.ts';
 import { type Amount, evaluate, type Scope } from './evaluate.ts';
 import { type Expression, namesIn } from './expression.ts';
 import { type Given, readGiven } from './given-parameters.ts';
+import { localGiven, withGiven } from './local-given.ts';
 import { checkRange, limitsOf } from './parameter-range.ts';
-import type { Report } from './report.ts';
+import { Report } from './report.ts';
 import type { CardParameter, CardRequest, DerivedValue, Fold, Parameter } from './types.ts';
 
 /** The amounts of a fold's parameters and values in one edition. */
@@ -16,14 +18,27 @@ export interface Settled {
   readonly printed: ReadonlyMap<string, Amount>;
 }
 
-/** Sizes for every parameter and value, and all that is wrong with those that the post gives. */
-export function settleParameters(fold: Fold, request: CardRequest, report: Report): Settled {
-  const given = readGiven(fold, request, report);
+/**
+ * Sizes for every parameter and value, and all that is wrong with those that the post gives. `byUse`: what a kind gives that uses this
+ * one, which wins.
+ */
+export function settleParameters(
+  fold: Fold,
+  request: CardRequest,
+  report: Report,
+  byUse: ReadonlyMap<string, Given> = new Map(),
+): Settled {
+  const asked = new Map([...readGiven(fold, request, report), ...byUse]);
   const items = [...fold.parameters, ...fold.values];
-  const sources = new Map(items.map((item) => [item.name, given.get(item.name)?.expression ?? defaultOf(item, given)]));
-  const needs = new Map([...sources].map(([name, source]) => [name, source ? namesIn(source) : []]));
+  const wanted = new Map(items.map((item) => [item.name, asked.get(item.name)?.expression ?? defaultOf(item, asked)]));
+  const needs = new Map([...wanted].map(([name, source]) => [name, source ? namesIn(source) : []]));
   const { order, circle } = dependencyOrder(needs);
-  reportCircle(circle, given, report);
+  reportCircle(circle, asked, report);
+  const rework = (from: ReadonlyMap<string, Expression | undefined>): Map<string, Amount> =>
+    amountsOf(items, order, from, (length) => length, new Report());
+  const local = localGiven(fold, { given: asked, sources: wanted, written: rework(wanted), rework }, request);
+  const given = new Map([...asked, ...local]);
+  const sources = withGiven(wanted, local);
   const written = amountsOf(items, order, sources, (length) => length, report);
   const printed = amountsOf(items, order, sources, (length) => onMarks(length, request.mark), report);
   const parameters = fold.parameters.flatMap((parameter) => {
@@ -81,7 +96,8 @@ function amountsOf(
     const item = byName.get(name);
     if (source === undefined || item === undefined) continue;
     const type = 'value' in item ? 'value' : item.type;
-    const amount = evaluate(source, type === 'count' ? 'number' : 'any', scope, report);
+    const want = type === 'count' ? 'number' : type === 'angle' ? 'angle' : 'any';
+    const amount = evaluate(source, want, scope, report);
     if (amount === undefined) continue;
     amounts.set(name, type === 'length' && amount instanceof Length ? settle(amount) : amount);
   }
@@ -99,11 +115,15 @@ function cardParameter(
   const word = parameter.type === 'choice' ? (given?.word ?? parameter.fallbackWord) : undefined;
   const { from, to } = limitsOf(parameter, written);
   const limit = (amount: Amount | undefined): Length | number | undefined =>
-    amount instanceof Length ? onMarks(amount, request.mark) : amount?.valueOf();
+    amount instanceof Length ? onMarks(amount, request.mark) : amount && plain(amount);
   const place = given?.node.place ?? parameter.fallback?.written.node.place ?? parameter.place;
-  return { name, label, value: plain(value), word, from: limit(from), to: limit(to), place };
+  const local = given?.local && { local: given.local };
+  const angle = value instanceof Angle && { angle: true as const };
+  return { name, label, value: plain(value), ...angle, word, from: limit(from), to: limit(to), place, ...local };
 }
 
+/** An amount as a card shows it: an angle is a number of degrees. */
 export function plain(amount: Amount): Length | number {
+  if (amount instanceof Angle) return amount.degrees.valueOf();
   return amount instanceof Length ? amount : amount.valueOf();
 }

@@ -1,26 +1,22 @@
+import type Fraction from 'fraction.js';
+import type { Outline } from '../geometry/index.ts';
 import { Length } from '../units/index.ts';
+import { outlineWithin } from './card-outlines.ts';
 import { onMarks, type Settled } from './card-parameters.ts';
-import { evaluateLength, type Scope } from './evaluate.ts';
-import type { Expression } from './expression.ts';
+import type { Join } from './card-types.ts';
+import { type Upon, withAllUpon } from './card-upon.ts';
+import { tabJoins } from './corner-cells.ts';
+import type { Scope } from './evaluate.ts';
 import { Ledger, type Worked } from './ledger.ts';
-import { type Measured, scopeOf } from './piece-scope.ts';
+import { hasArea, rectangleOutline } from './outlines.ts';
+import { drawnOutline } from './piece-outline.ts';
+import { scopeOf } from './piece-scope.ts';
+import { bandsOf, creasesOf, type Draft, draftOf, measured, type Side } from './piece-sides.ts';
+import { ZERO } from './plane.ts';
+import type { Sizes } from './point-on.ts';
 import type { Report } from './report.ts';
-import type { Band, BandSpec, Crease, CreaseSpec, Piece, PieceSpec, StripSpec } from './types.ts';
-
-/** A side of a piece worked out, before a side that is one measure has been put on marks. */
-interface Side {
-  readonly spec: StripSpec;
-  readonly bands: readonly Worked[];
-  /** Printed sizes of a strip; undefined for one measure, which follows the strips. */
-  readonly sizes: readonly Length[] | undefined;
-}
-
-interface Draft {
-  readonly spec: PieceSpec;
-  readonly columns: Side;
-  readonly rows: Side;
-  readonly declared: { readonly width: Worked; readonly height: Worked } | undefined;
-}
+import { type Both, sizesOf } from './sizes.ts';
+import type { Piece, PieceSpec } from './types.ts';
 
 export interface MadePieces {
   readonly pieces: readonly Piece[];
@@ -29,102 +25,83 @@ export interface MadePieces {
   /** Names on the edition's marks, and measures as printed. */
   readonly printed: Scope;
   readonly ledger: Ledger;
+  /** Every length of the card as it is printed, with all pieces to be measured. */
+  readonly sizes: Sizes;
+  /** Glue that pieces bring with them. */
+  readonly implied: readonly Join[];
+}
+
+/** Pieces that a card has before its own: those of the kinds that it uses, by the names that it has for them. */
+export interface EarlierPieces {
+  readonly ledger: Ledger;
+  readonly written: Scope['measure'];
+  readonly printed: Scope['measure'];
 }
 
 /** The pieces of a card: worked out as written and for the edition, then put on marks together. */
-export function makePieces(specs: readonly PieceSpec[], settled: Settled, mark: Length, report: Report): MadePieces {
-  const ledger = new Ledger(mark);
+export function makePieces(
+  specs: readonly PieceSpec[],
+  settled: Settled,
+  mark: Length,
+  report: Report,
+  earlier?: EarlierPieces,
+): MadePieces {
+  const ledger = earlier?.ledger ?? new Ledger(mark);
   const drafts: Draft[] = [];
   const settle = (length: Length): Length => onMarks(length, mark);
   const written = scopeOf(
     () => drafts.map((draft) => measured(draft, (band) => band.written)),
     settled.written,
     (length) => length,
+    earlier?.written,
   );
   const edition = scopeOf(
     () => drafts.map((draft) => measured(draft, (band) => ledger.look(band))),
     settled.printed,
     settle,
+    earlier?.printed,
   );
   const both: Both = { written, edition };
   for (const spec of specs) {
     const draft = draftOf(spec, both, ledger, report);
     if (draft) drafts.push(draft);
   }
-  const pieces = drafts.map((draft) => pieceOf(draft, ledger));
-  return { pieces, written, printed: scopeOf(() => pieces, settled.printed, settle), ledger };
-}
-
-interface Both {
-  readonly written: Scope;
-  readonly edition: Scope;
-}
-
-function work(expression: Expression, scopes: Both, report: Report): Worked | undefined {
-  const written = evaluateLength(expression, scopes.written, report);
-  const edition = written && evaluateLength(expression, scopes.edition, report);
-  return written && edition && { written, edition };
-}
-
-function draftOf(spec: PieceSpec, scopes: Both, ledger: Ledger, report: Report): Draft | undefined {
-  const width = spec.size && work(spec.size.width, scopes, report);
-  const height = spec.size && work(spec.size.height, scopes, report);
-  const columns = sideOf(spec.across, width, spec, scopes, ledger, report);
-  const rows = sideOf(spec.down, height, spec, scopes, ledger, report);
-  if (columns === undefined || rows === undefined) return undefined;
-  if (!hasPaper(columns, 'wide', spec, report) || !hasPaper(rows, 'high', spec, report)) return undefined;
-  const declared = width && height && (spec.across || spec.down) ? { width, height } : undefined;
-  return { spec, columns, rows, declared };
-}
-
-function hasPaper({ spec, bands }: Side, word: string, piece: PieceSpec, report: Report): boolean {
-  const total = Length.sum(bands.map(({ written }) => written));
-  if (total.isPositive) return true;
-  report.at(spec.place, piece.path, {
-    code: 'no-paper',
-    wrote: `\`${piece.name}\`, which comes out ${total.isZero ? 'nothing' : 'less than nothing'} ${word}`,
-    takes: 'a piece of paper larger than nothing',
-    remedy: `Change the sizes that \`${piece.name}\` is made from.`,
+  const put = (worked: Worked): Length => ledger.look(worked);
+  const onGivenMarks = (mm: Fraction): Fraction => settle(Length.fromMm(mm)).mm;
+  const making: Upon = { sizes: sizesOf(both, put, report), onMarks: onGivenMarks, report };
+  const bare = drafts.flatMap((draft) => bareOf(draft, making, ledger) ?? []);
+  const printed = scopeOf(() => bare, settled.printed, settle, earlier?.printed);
+  const sizes = sizesOf({ written, edition: printed }, put, report);
+  const specOf = (piece: Piece): PieceSpec | undefined =>
+    specs.find(({ path, name }) => path === piece.path && name === piece.name);
+  const pieces = bare.map((piece) => {
+    const spec = specOf(piece);
+    return spec ? withAllUpon(spec, piece, { sizes, onMarks: onGivenMarks, report }) : piece;
   });
-  return false;
+  const implied = pieces.flatMap((piece) => {
+    const spec = specOf(piece);
+    return spec ? tabJoins(spec, piece) : [];
+  });
+  return { pieces, written, printed, ledger, sizes, implied };
 }
 
-function sideOf(
-  strip: StripSpec | undefined,
-  whole: Worked | undefined,
-  piece: PieceSpec,
-  scopes: Both,
-  ledger: Ledger,
-  report: Report,
-): Side | undefined {
-  if (strip === undefined) {
-    const place = piece.size?.place ?? piece.place;
-    const band: BandSpec = { name: undefined, size: undefined, place, path: piece.path };
-    return whole && { spec: { bands: [band], creases: [], place }, bands: [whole], sizes: undefined };
-  }
-  const stated = strip.bands.map((band) => band.size && work(band.size, scopes, report));
-  const rest = whole && restOf(whole, stated);
-  const bands = strip.bands.flatMap((band, index) => (band.size ? (stated[index] ?? []) : (rest ?? [])));
-  if (bands.length < strip.bands.length) return undefined;
-  return { spec: strip, bands, sizes: bands.length > 1 ? ledger.enterStrip(bands) : undefined };
-}
-
-function restOf(whole: Worked, stated: readonly (Worked | undefined)[]): Worked {
-  const known = stated.filter((band) => band !== undefined);
-  return {
-    written: whole.written.minus(Length.sum(known.map(({ written }) => written))),
-    edition: whole.edition.minus(Length.sum(known.map(({ edition }) => edition))),
-  };
-}
-
-function pieceOf({ spec, columns, rows, declared }: Draft, ledger: Ledger): Piece {
-  const sizesOf = ({ sizes, bands }: Side): readonly Length[] => sizes ?? bands.map((band) => ledger.enter(band));
-  const [widths, heights] = [sizesOf(columns), sizesOf(rows)];
-  const { name, stock, grain, place, path } = spec;
+/** A piece with its bands and its edge, on which nothing lies yet. */
+function bareOf(draft: Draft, upon: Upon, ledger: Ledger): Piece | undefined {
+  const { spec, columns, rows, declared } = draft;
+  const { name, stock, grain, place, path, form } = spec;
+  const { sizes, report } = upon;
+  const drawn = form?.is === 'outline' ? drawnOutline(spec, form.path, sizes, ledger.mark, report) : undefined;
+  if (form?.is === 'outline' && drawn === undefined) return undefined;
+  const printed = ({ sizes: own, bands }: Side): readonly Length[] => own ?? bands.map((band) => ledger.enter(band));
+  const widths = drawn ? [drawn.width] : printed(columns);
+  const heights = drawn ? [drawn.height] : printed(rows);
+  const [width, height] = [Length.sum(widths), Length.sum(heights)];
+  const outline = drawn?.outline ?? edgeOf(spec, width, height, upon);
+  if (outline === undefined) return undefined;
   return {
     name,
-    width: Length.sum(widths),
-    height: Length.sum(heights),
+    width,
+    height,
     declared: declared && {
       width: ledger.look(declared.width),
       height: ledger.look(declared.height),
@@ -133,41 +110,31 @@ function pieceOf({ spec, columns, rows, declared }: Draft, ledger: Ledger): Piec
     columns: bandsOf(columns, widths),
     rows: bandsOf(rows, heights),
     creases: [...creasesOf(columns, widths, 'down'), ...creasesOf(rows, heights, 'across')],
+    outline,
+    ...{ lines: [], windows: [], away: [], shapes: [], spots: [] },
     stock,
+    thick: undefined,
     grain,
     place,
     path,
   };
 }
 
-function bandsOf({ spec, bands }: Side, sizes: readonly Length[]): Band[] {
-  return spec.bands.map(({ name, place, path }, index) => {
-    const size = sizes[index] ?? Length.zero;
-    return { name, start: Length.sum(sizes.slice(0, index)), size, exact: bands[index]?.written ?? size, place, path };
+/** The edge of a sheet, a circle, an ellipse or a rounded sheet. */
+function edgeOf(spec: PieceSpec, width: Length, height: Length, upon: Upon): Outline | undefined {
+  const rectangle = { left: ZERO, top: ZERO, width: width.mm, height: height.mm };
+  const { form, name, place, path } = spec;
+  if (hasArea(rectangle)) {
+    const whole = form && 'width' in form ? form : undefined;
+    return whole
+      ? outlineWithin(whole, rectangle, spec, { ...upon, pointOf: () => undefined })
+      : rectangleOutline(rectangle);
+  }
+  upon.report.at(place, path, {
+    code: 'no-paper',
+    wrote: `\`${name}\`, which is less than half a mark wide or high`,
+    takes: 'a piece of paper larger than nothing',
+    remedy: `Change the sizes that \`${name}\` is made from.`,
   });
-}
-
-function creasesOf({ spec }: Side, sizes: readonly Length[], runs: Crease['runs']): Crease[] {
-  return spec.creases.map((crease, index) => {
-    const { fold, place, path } = crease;
-    return {
-      name: creaseName(spec, crease, index),
-      runs,
-      at: Length.sum(sizes.slice(0, index + 1)),
-      fold,
-      place,
-      path,
-    };
-  });
-}
-
-/** An unnamed crease is called after the bands that it parts: `front|back`. */
-export function creaseName(strip: StripSpec, crease: CreaseSpec, index: number): string {
-  return crease.name ?? `${strip.bands[index]?.name ?? ''}|${strip.bands[index + 1]?.name ?? ''}`;
-}
-
-function measured({ spec, columns, rows }: Draft, read: (band: Worked) => Length): Measured {
-  const bands = ({ spec: strip, bands: all }: Side): Measured['columns'] =>
-    all.map((band, index) => ({ name: strip.bands[index]?.name, size: read(band) }));
-  return { name: spec.name, columns: bands(columns), rows: bands(rows) };
+  return undefined;
 }

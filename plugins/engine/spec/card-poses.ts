@@ -1,111 +1,94 @@
-import { creaseName } from './card-pieces.ts';
-import { type Report, suggest } from './report.ts';
-import type { Fold, PieceSpec, Pose, PoseSpec, StripSpec } from './types.ts';
+import type { Place } from '../diagnostics/index.ts';
+import { Length } from '../units/index.ts';
+import type { PoseSpec } from './assembly-specs.ts';
+import type { Pose } from './card-types.ts';
+import { checkAll, checkTwice } from './check-poses.ts';
+import { findPanel, type NamedPieces } from './find-references.ts';
+import { piecesNamed, pinIn, slideIn, standsOn } from './pose-moves.ts';
+import { type Settable, targetOf } from './pose-targets.ts';
+import { pinnedOf, rankOf, type Said, type Settling, slidersOf, speaksOf, turnOf } from './pose-turns.ts';
 
-interface CreaseId {
-  readonly piece: string;
-  readonly crease: string;
-}
+type Turn = Pose['turns'][number];
 
-type Turn = 'flat' | 'shut';
-
-/** Every crease of a fold, piece by piece: those that run down, then those that run across. */
-export function creasesOfFold(pieces: readonly PieceSpec[]): CreaseId[] {
-  const names = (strip: StripSpec | undefined): string[] =>
-    strip?.creases.map((crease, index) => creaseName(strip, crease, index)) ?? [];
-  return pieces.flatMap((piece) =>
-    [...names(piece.across), ...names(piece.down)].map((crease) => ({ piece: piece.name, crease })),
-  );
-}
-
-/** Checks that every pose speaks of creases that are there, and of each only once. */
-export function checkPoses(fold: Fold, report: Report): void {
-  const creases = creasesOfFold(fold.pieces);
-  const pieces = fold.pieces.map(({ name }) => name);
-  for (const pose of fold.poses) {
-    const seen = new Map<CreaseId, string>();
-    for (const { target, path } of pose.settings) {
-      const name = target.text;
-      if (name === 'all' || name === 'others' || pieces.includes(name)) continue;
-      const found = creases.filter((crease) => isNamed(crease, name));
-      if (found.length === 0) {
-        const known = [...new Set(creases.map(({ crease }) => crease))];
-        const takes = [...known, 'all', 'others'].join(', ');
-        const qualified = creases.map(({ piece, crease }) => `${piece}.${crease}`);
-        const remedy = suggest(name, [...known, ...qualified, ...pieces, 'all', 'others'], `Write one of ${takes}.`);
-        report.at(target.place, path, {
-          code: 'unknown-crease',
-          wrote: name || 'a line without a name',
-          takes,
-          remedy,
-        });
-      } else if (found.length > 1) {
-        const choices = found.map(({ piece, crease }) => `\`${piece}.${crease}\``).join(' or ');
-        const takes = 'a crease, with its piece when two pieces have one of that name';
-        report.at(target.place, path, { code: 'ambiguous-crease', wrote: name, takes, remedy: `Write ${choices}.` });
-      }
-      const [only] = found;
-      const other = only && found.length === 1 ? seen.get(only) : undefined;
-      if (other !== undefined) {
-        const remedy = `\`${other}\` and \`${name}\` are the same crease. Keep one of them.`;
-        report.at(target.place, path, { code: 'crease-twice', wrote: name, takes: 'each crease once', remedy });
-      }
-      if (only && found.length === 1) seen.set(only, name);
-    }
-    checkRest(pose, report);
-  }
-}
-
-/** `all` and `others` both speak of the creases that are not named. */
-function checkRest(pose: PoseSpec, report: Report): void {
-  const all = pose.settings.find(({ target }) => target.text === 'all');
-  const others = pose.settings.find(({ target }) => target.text === 'others');
-  if (all === undefined || others === undefined) return;
-  report.at(others.target.place, others.path, {
-    code: 'all-and-others',
-    wrote: 'all and others',
-    takes: '`all` or `others`',
-    remedy: 'Keep one of the two: both speak of the creases that are not named.',
-  });
-}
-
-function isNamed({ piece, crease }: CreaseId, name: string): boolean {
-  return crease === name || `${piece}.${crease}` === name;
+export interface PoseMaking extends Settling {
+  readonly specs: readonly PoseSpec[];
+  readonly pieces: NamedPieces;
+  /** Poses that the card has already; one of the same name is changed by what is written. */
+  readonly earlier: readonly Pose[];
 }
 
 /**
- * The poses with a turn for every crease, `open` and `closed` among them.
+ * The poses as written, after those that are there already.
  *
- * A crease that is named, by itself or through its piece, does as it says; the rest do as `all` or `others` says, else they
- * stay as they were in the pose before, flat before the first. `{}` shuts everything.
+ * A crease does what its own name says, then what its family, its piece and `all` or `others` say; else it stays as in the pose before, flat
+ * before the first, and is marked as unsaid. `{}` shuts everything.
  */
-export function resolvePoses(fold: Fold): Pose[] {
-  const creases = creasesOfFold(fold.pieces);
-  const has = (name: string): boolean => fold.poses.some((pose) => pose.name === name);
-  const every = (name: string, turn: Turn): Pose => ({ name, turns: creases.map((crease) => ({ ...crease, turn })) });
-  let before = every('', 'flat');
-  const written = fold.poses.map((pose): Pose => {
-    const turns = before.turns.map((last) => ({ ...last, turn: turnIn(pose, last, last.turn) }));
-    before = { name: pose.name, turns };
-    return before;
-  });
-  return [
-    ...(has('open') ? [] : [every('open', 'flat')]),
-    ...written,
-    ...(has('closed') ? [] : [every('closed', 'shut')]),
-  ];
+export function makePoses(making: PoseMaking): Pose[] {
+  const poses = [...making.earlier];
+  let before = poses.at(-1) ?? stillPose('', making, 0, { place: { file: '', line: 0, column: 0 }, path: '' });
+  for (const spec of making.specs) {
+    const index = poses.findIndex(({ name }) => name === spec.name);
+    before = makePose(spec, poses[index] ?? before, making);
+    if (index < 0) poses.push(before);
+    else poses[index] = before;
+  }
+  return poses;
 }
 
-function turnIn(pose: PoseSpec, crease: CreaseId, before: Turn): Turn {
-  if (pose.settings.length === 0) return 'shut';
-  const said = (matches: (name: string) => boolean): Turn | undefined => {
-    const turn = pose.settings.find(({ target }) => matches(target.text))?.turn;
-    return turn === 'keep' ? before : turn;
+/** A pose with every crease at one angle, sliders in the middle and pinned pieces as they were pinned. */
+export function stillPose(
+  name: string,
+  { creases, joins }: Pick<PoseMaking, 'creases' | 'joins'>,
+  degrees: number,
+  { place, path }: { readonly place: Place; readonly path: string },
+): Pose {
+  return {
+    name,
+    turns: creases.map((crease) => ({ ...crease, turn: degrees, said: true })),
+    slides: slidersOf(joins).map(({ part }) => ({ piece: part.piece, at: Length.zero })),
+    pins: pinnedOf(joins).map((piece) => ({ piece, turn: 0 })),
+    ground: undefined,
+    stands: [],
+    rests: false,
+    aside: [],
+    place,
+    path,
   };
-  return (
-    said((name) => isNamed(crease, name)) ??
-    said((name) => name === crease.piece) ??
-    said((name) => name === 'all' || name === 'others') ??
-    before
-  );
+}
+
+function makePose(spec: PoseSpec, before: Pose, making: PoseMaking): Pose {
+  const { creases, joins, pieces, report } = making;
+  const settable: Settable = { creases, joins, pieces };
+  const said = spec.settings.flatMap((written): Said[] => {
+    const target = targetOf(written, settable, report);
+    return target ? [{ written, target }] : [];
+  });
+  checkTwice(said, report);
+  checkAll(spec, report);
+  const nothing = spec.settings.length === 0 && !spec.ground && spec.stands.length === 0 && !spec.rests;
+  const all = nothing && spec.aside.length === 0;
+  const angles = new Map(said.map((one) => [one, turnOf(one, making)]));
+  const turns = creases.map((crease): Turn => {
+    const last = before.turns.find((turn) => turn.piece === crease.piece && turn.crease === crease.crease);
+    if (all) return { ...crease, turn: 180, said: true };
+    const [first] = said
+      .filter((one) => angles.get(one) !== undefined && speaksOf(one.target, crease))
+      .sort((a, b) => rankOf(a.target) - rankOf(b.target));
+    const turn = first && angles.get(first);
+    const still = last?.turn ?? 0;
+    return { ...crease, turn: turn === undefined || turn === 'keep' ? still : turn, said: turn !== undefined };
+  });
+  const ground = spec.ground && findPanel(spec.ground, 'body', pieces, report)?.ref;
+  return {
+    name: spec.name,
+    turns,
+    slides: slidersOf(joins).map((join) => slideIn(join, said, before, making)),
+    pins: pinnedOf(joins).map((piece) => pinIn(piece, said, before, making)),
+    ground,
+    stands: spec.stands.flatMap((ref) => standsOn(ref, making)),
+    rests: typeof spec.rests === 'boolean' ? spec.rests : spec.rests.flatMap((ref) => piecesNamed(ref, making)),
+    aside: spec.aside.flatMap((ref) => piecesNamed(ref, making)),
+    place: spec.place,
+    path: spec.path,
+  };
 }

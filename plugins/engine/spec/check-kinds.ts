@@ -1,12 +1,17 @@
+import { expressionsOfParts } from './assembly-expressions.ts';
 import { sourcesOf } from './check-names.ts';
+import { checkPlaces } from './check-places.ts';
 import type { Expression } from './expression.ts';
 import type { Slip } from './kind-advice.ts';
-import { checkKind, type Names, naturalKind } from './kinds.ts';
+import { checkKind, type KnownKind, type Names, naturalKind } from './kinds.ts';
+import { wantOf } from './parameter-want.ts';
+import { sizesOfPiece, sizesUponPiece } from './piece-expressions.ts';
 import { type Report, suggest } from './report.ts';
 import type { Fold, PieceSpec, RecipeStepSpec, StripSpec } from './types.ts';
+import { usedPieces } from './used-pieces.ts';
 
-/** A length, a plain number, or not known because its own text is faulty. */
-export type Known = 'length' | 'number' | 'unsure';
+/** What a name stands for, or not known because its own text is faulty. */
+export type Known = KnownKind | 'unsure';
 
 /**
  * Checks every expression of a fold: its names, and that lengths and counts are not confused.
@@ -22,12 +27,17 @@ export function checkKinds(fold: Fold, order: readonly string[], faulty: Readonl
     for (const expression of expressions) if (expression) checkKind(expression, 'length', within, report);
   };
   for (const parameter of fold.parameters) {
-    const want = parameter.type === 'count' ? 'number' : 'length';
+    const kind = kinds.get(parameter.name);
+    const want = parameter.type === 'length' && kind === 'angle' ? 'angle' : wantOf(parameter);
     for (const limit of [parameter.from, parameter.to]) if (limit) checkKind(limit, want, nameless, report);
   }
   fold.pieces.forEach((piece, index) => {
-    lengths(expressionsOf(piece), namesFor(fold, fold.pieces.slice(0, index), kinds, faulty, piece));
+    lengths(sizesOfPiece(piece), namesFor(fold, fold.pieces.slice(0, index), kinds, faulty, piece));
+    const upon = namesFor(fold, fold.pieces.slice(0, index + 1), kinds, faulty);
+    for (const { expression, want } of sizesUponPiece(piece)) checkKind(expression, want, upon, report);
+    checkPlaces(piece, report);
   });
+  for (const { expression, want } of expressionsOfParts(fold.parts)) checkKind(expression, want, names, report);
   for (const { left, right } of fold.require) checkBoth(left, right, names, report);
   for (const { measures } of fold.same)
     lengths(
@@ -50,7 +60,8 @@ export function kindsOfNames(
   for (const name of order) {
     const item = items.get(name);
     if (item === undefined) continue;
-    const want = 'value' in item || item.type === 'choice' ? 'any' : item.type === 'count' ? 'number' : 'length';
+    const free = 'value' in item || item.type === 'choice';
+    const want = free ? 'any' : item.type === 'length' ? 'size' : wantOf(item);
     const found = sourcesOf(item).map((expression) => checkKind(expression, want, names, report));
     const first = found[0];
     if (first === undefined || found.includes(undefined)) continue;
@@ -58,7 +69,7 @@ export function kindsOfNames(
       report.at(item.place, `parameters.${name}`, {
         code: 'mixed-choice',
         wrote: name,
-        takes: 'words that all stand for lengths, or all for plain numbers',
+        takes: 'words that all stand for lengths, for angles or for plain numbers',
         remedy: 'Multiply the plain numbers by a length.',
       });
     } else kinds.set(name, first);
@@ -82,7 +93,7 @@ export function namesFor(
 ): Names {
   return {
     kindOf: (name) => kinds.get(name),
-    measure: (path) => findMeasure(path, fold, pieces, faulty, own),
+    measure: (path) => findMeasure(path, fold, [...usedPieces(fold), ...pieces], faulty, own),
     known: [...fold.parameters.map(({ name }) => name), ...fold.values.map(({ name }) => name)],
   };
 }
@@ -99,6 +110,8 @@ function findMeasure(
   const piece = pieces.find((candidate) => candidate.name === name);
   if (piece === undefined) {
     if (faulty.has(name)) return true;
+    const band = own && bandsOf(own).includes(name) ? undefined : pieceOfBand(path, pieces);
+    if (band !== undefined) return band;
     const later = fold.pieces.some((candidate) => candidate.name === name);
     const known = pieces.map((candidate) => candidate.name);
     const takes = known.length === 0 ? 'a size; no piece comes before this one' : `a measure of ${known.join(', ')}`;
@@ -107,7 +120,7 @@ function findMeasure(
     if (later) return { code: 'measure-too-early', takes, remedy: `Put \`${name}\` before this piece.` };
     return { code: 'unknown-piece', takes, remedy: suggest(name, known, `No piece is called \`${name}\`.`) };
   }
-  const bands = [...bandNames(piece.across), ...bandNames(piece.down)];
+  const bands = bandsOf(piece);
   const takes =
     bands.length === 0 ? `\`${name}.width\` or \`${name}.height\`` : `${name}, or one of its bands ${bands.join(', ')}`;
   const [first, second] = parts;
@@ -131,6 +144,26 @@ function findMeasure(
   };
 }
 
+/** A band may go without its piece where only one piece has one of that name. Undefined when none has. */
+function pieceOfBand(path: readonly string[], pieces: readonly PieceSpec[]): true | Slip | undefined {
+  const [name = '', row, ...more] = path;
+  const having = pieces.filter((piece) => bandsOf(piece).includes(name));
+  const [only] = having;
+  if (only === undefined) return undefined;
+  const text = path.join('.');
+  if (having.length > 1) {
+    const remedy = `Write ${having.map((piece) => `\`${piece.name}.${text}\``).join(' or ')}.`;
+    return { code: 'ambiguous-band', takes: 'a band, with its piece when two pieces have one of that name', remedy };
+  }
+  if (
+    row === undefined ||
+    (more.length === 0 && bandNames(only.across).includes(name) && bandNames(only.down).includes(row))
+  )
+    return true;
+  const remedy = suggest(row, bandNames(only.down), `Write \`${only.name}.${name}\`, or a row after it.`);
+  return { code: 'unknown-band', takes: `\`${name}\`, or one of its rows`, remedy };
+}
+
 /** A piece cannot be measured while it is being made, by its own name or by that of one of its bands. */
 function ownBand([name = '']: readonly string[], own: PieceSpec | undefined): string | undefined {
   if (own === undefined) return undefined;
@@ -142,14 +175,12 @@ function ownBand([name = '']: readonly string[], own: PieceSpec | undefined): st
   return `\`${name}\` cannot be measured while its piece is being made. Use its size: \`${band.size?.text ?? 'rest'}\`.`;
 }
 
-function bandNames(strip: StripSpec | undefined): string[] {
-  return (strip?.bands ?? []).flatMap(({ name }) => (name === undefined ? [] : [name]));
+function bandsOf(piece: PieceSpec): string[] {
+  return [...bandNames(piece.across), ...bandNames(piece.down)];
 }
 
-export function expressionsOf(piece: PieceSpec): Expression[] {
-  const bands = [...(piece.across?.bands ?? []), ...(piece.down?.bands ?? [])];
-  const sizes = piece.size ? [piece.size.width, piece.size.height] : [];
-  return [...sizes, ...bands.flatMap(({ size }) => (size ? [size] : []))];
+function bandNames(strip: StripSpec | undefined): string[] {
+  return (strip?.bands ?? []).flatMap(({ name }) => (name === undefined ? [] : [name]));
 }
 
 function expressionsOfStep(step: RecipeStepSpec): Expression[] {

@@ -33,11 +33,17 @@ export function checkNames(fold: Fold, report: Report): void {
 function checkPieceNames(piece: PieceSpec, fold: Fold, report: Report): void {
   const pieces = fold.pieces.map(({ name, place, path }) => ({ name, place, path, what: 'a piece' }));
   const creases = [...creasesOf(piece.across), ...creasesOf(piece.down)];
+  const upon = uponPiece(piece);
   checkUnique(bandsOf(piece.across), report);
   checkUnique(bandsOf(piece.down), report);
-  checkUnique(creases, report);
+  checkUnique([...creases, ...upon], report);
+  const bands = new Map([...bandsOf(piece.across), ...bandsOf(piece.down)].map((item) => [item.name, item]));
+  for (const item of upon) {
+    const other = bands.get(item.name);
+    if (other) clash(item, other, report);
+  }
   const taken = new Map([...pieces, ...bandsOf(piece.across), ...bandsOf(piece.down)].map((item) => [item.name, item]));
-  for (const crease of creases) {
+  for (const crease of [...creases, ...upon.filter(({ what }) => what === 'a crease')]) {
     const other = taken.get(crease.name);
     if (other) clash(crease, other, report);
   }
@@ -73,6 +79,20 @@ function creasesOf(strip: StripSpec | undefined): Named[] {
   return (strip?.creases ?? []).flatMap(({ name, place, path }) =>
     name === undefined ? [] : [{ name, place, path, what: 'a crease' }],
   );
+}
+
+/** Everything that lies on a piece under a name of its own. */
+function uponPiece(piece: PieceSpec): Named[] {
+  const named = (items: readonly Omit<Named, 'what'>[], what: string): Named[] =>
+    items.map(({ name, place, path }) => ({ name, place, path, what }));
+  const trimmed = piece.away.flatMap((one) => (one.is === 'shape' ? [one.shape] : []));
+  return [
+    ...piece.lines.flatMap((line) => named([line], `a ${line.does}`)),
+    ...named(piece.windows, 'a window'),
+    ...named(piece.shapes, 'a shape'),
+    ...named(trimmed, 'a part cut away'),
+    ...named(piece.spots, 'a panel'),
+  ];
 }
 
 /** What a parameter or value is worked out from. */

@@ -1,12 +1,13 @@
 import type Fraction from 'fraction.js';
 import { placeWithin } from '../diagnostics/index.ts';
 import { Length, lengthOf } from '../units/index.ts';
+import { Angle } from './angle.ts';
 import type { Expression, Operator, Term } from './expression.ts';
-import { isSum, kindOfOperation, textOf } from './kinds.ts';
+import { isSum, type Kind, kindOfOperation, textOf, type Want } from './kinds.ts';
 import type { Report } from './report.ts';
 
-/** A worked-out amount: a length, or a plain number (a count, or a ratio of two lengths). */
-export type Amount = Length | Fraction;
+/** A worked-out amount: a length, an angle, or a plain number (a count, or a ratio). */
+export type Amount = Length | Angle | Fraction;
 
 /** Where names get their amounts from. An undefined answer means that it was reported elsewhere. */
 export interface Scope {
@@ -16,7 +17,7 @@ export interface Scope {
   settle(length: Length): Length;
 }
 
-/** A number that may still become a length. */
+/** A number that may still become a length or an angle. */
 class Bare {
   readonly value: Fraction;
   constructor(value: Fraction) {
@@ -33,14 +34,10 @@ const LARGEST = 10n ** 40n;
  * Expects its names and kinds to have been checked. What depends on the sizes of this card - a division by zero - is
  * reported at its place; then, and when a name has no amount, the answer is undefined.
  */
-export function evaluate(
-  expression: Expression,
-  want: 'length' | 'number' | 'any',
-  scope: Scope,
-  report: Report,
-): Amount | undefined {
+export function evaluate(expression: Expression, want: Want, scope: Scope, report: Report): Amount | undefined {
   const amount = amountOf(expression.root, expression, scope, report);
   if (!(amount instanceof Bare)) return amount;
+  if (want === 'angle') return new Angle(amount.value);
   return want === 'number' ? amount.value : asLength(amount, expression.root, expression, scope);
 }
 
@@ -53,6 +50,8 @@ function amountOf(term: Term, expression: Expression, scope: Scope, report: Repo
   switch (term.is) {
     case 'number':
       return term.unit === undefined ? new Bare(term.value) : scope.settle(lengthOf(term.value, term.unit));
+    case 'angle':
+      return new Angle(term.degrees);
     case 'name':
       return scope.amount(term.name);
     case 'measure':
@@ -106,6 +105,7 @@ function operate(
     return undefined;
   }
   if (kind === 'length') return Length.fromMm(value);
+  if (kind === 'angle') return new Angle(value);
   return kind === 'bare' ? new Bare(value) : value;
 }
 
@@ -126,16 +126,19 @@ function calculate(operator: Operator, a: Fraction, b: Fraction): Fraction {
   }
 }
 
-function kindOf(amount: Amount | Bare): 'length' | 'number' | 'bare' {
+function kindOf(amount: Amount | Bare): Kind {
+  if (amount instanceof Angle) return 'angle';
   return amount instanceof Length ? 'length' : amount instanceof Bare ? 'bare' : 'number';
 }
 
 function fractionOf(amount: Amount | Bare): Fraction {
+  if (amount instanceof Angle) return amount.degrees;
   return amount instanceof Length ? amount.mm : amount instanceof Bare ? amount.value : amount;
 }
 
 function negated(amount: Amount | Bare | undefined): Amount | Bare | undefined {
   if (amount instanceof Length) return amount.negated();
+  if (amount instanceof Angle) return new Angle(amount.degrees.neg());
   return amount instanceof Bare ? new Bare(amount.value.neg()) : amount?.neg();
 }
 

@@ -24,6 +24,7 @@ export type Term = TermKind & { readonly start: number; readonly end: number };
 type TermKind =
   /** Without a unit it is a scalar or a length, as its neighbours have it. */
   | { readonly is: 'number'; readonly value: Fraction; readonly unit: Unit | undefined }
+  | { readonly is: 'angle'; readonly degrees: Fraction }
   | { readonly is: 'name'; readonly name: string }
   /** A measure of an earlier piece, as `base.front.width`: piece, then its column or row or both, then the side. */
   | { readonly is: 'measure'; readonly path: readonly string[]; readonly side: 'width' | 'height' }

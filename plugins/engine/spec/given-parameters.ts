@@ -1,13 +1,15 @@
 import type { MapNode, TextNode } from '../diagnostics/index.ts';
+import type { Unit } from '../units/index.ts';
 import { type Known, kindsOfNames, NO_PIECES_HERE, namesFor } from './check-kinds.ts';
 import { sourcesOf } from './check-names.ts';
 import { dependencyOrder } from './dependency-order.ts';
 import { type Expression, namesIn } from './expression.ts';
 import { checkKind } from './kinds.ts';
+import { wantOf } from './parameter-want.ts';
 import { readText } from './parse.ts';
 import { textOr } from './read-parts.ts';
 import { join, Report, suggest } from './report.ts';
-import type { CardRequest, Fold, Parameter } from './types.ts';
+import type { CardRequest, Fold, LocalUse, Parameter } from './types.ts';
 
 /** A parameter that a post gives: an expression, or the word of a choice. */
 export interface Given {
@@ -15,17 +17,24 @@ export interface Given {
   readonly word: string | undefined;
   readonly node: TextNode;
   readonly path: string;
+  /** Given for this edition alone, by the post or by the kind. */
+  readonly edition?: boolean;
+  /** Taken from the table of local sizes: what it is called there, and what the other edition has. */
+  readonly local?: LocalUse;
 }
 
-/** What the post gives, for all editions and then for this one. */
+/** What the kind gives for this edition, then what the post gives for all editions, and for this one. */
 export function readGiven(fold: Fold, request: CardRequest, report: Report): Map<string, Given> {
   const given = new Map<string, Given>();
   const kinds = kindsOfNames(fold, allNames(fold), new Set(), new Report());
-  for (const [map, path] of [
-    [request.parameters, request.parametersPath ?? ''],
-    [request.own, request.ownPath ?? request.system],
+  const { system, units } = request;
+  for (const [map, path, unit, edition] of [
+    [fold.own?.[system], system, fold.units, true],
+    [request.parameters, request.parametersPath ?? '', units, false],
+    [request.own, request.ownPath ?? system, units, true],
   ] as const) {
-    for (const [parameter, value] of readMap(fold, map, path, request, kinds, report)) given.set(parameter, value);
+    for (const [parameter, value] of readMap(fold, map, path, unit, kinds, report))
+      given.set(parameter, { ...value, edition });
   }
   return given;
 }
@@ -34,7 +43,7 @@ function* readMap(
   fold: Fold,
   map: MapNode | undefined,
   path: string,
-  request: CardRequest,
+  units: Unit | undefined,
   kinds: ReadonlyMap<string, Known>,
   report: Report,
 ): Generator<[string, Given]> {
@@ -53,7 +62,16 @@ function* readMap(
       report.at(key.place, here, { code: 'unknown-parameter', wrote: key.text, takes, remedy });
       continue;
     }
-    const node = textOr(value, here, parameter.type === 'choice' ? wordsOf(parameter) : 'one size, as `4 1/4`', report);
+    const node = textOr(
+      value,
+      here,
+      parameter.type === 'choice'
+        ? wordsOf(parameter)
+        : parameter.type === 'angle'
+          ? 'one angle, as `50 deg`'
+          : 'one size, as `4 1/4`',
+      report,
+    );
     if (node === undefined) continue;
     if (parameter.type === 'choice') {
       const word = node.text.trim();
@@ -65,10 +83,9 @@ function* readMap(
       }
       continue;
     }
-    const expression = readText(node, here, request.units, report);
+    const expression = readText(node, here, units, report);
     const names = { ...namesFor(fold, [], kinds, new Set()), measure: () => NO_PIECES_HERE };
-    const want = parameter.type === 'count' ? 'number' : 'length';
-    if (expression && checkKind(expression, want, names, report)) {
+    if (expression && checkKind(expression, wantOf(parameter), names, report)) {
       yield [key.text, { expression, word: undefined, node, path: here }];
     }
   }

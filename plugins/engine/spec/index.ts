@@ -1,7 +1,14 @@
+export { withAdditions } from './additions.ts';
+export type * from './card-types.ts';
 export type { Expression, Operator, Term } from './expression.ts';
+export { LOCAL_SIZES, type LocalSize, localSizeFor } from './local-sizes.ts';
 export { makeCard } from './make-card.ts';
 export { readFold, readUnits } from './read-fold.ts';
+export { readLesson } from './read-lesson.ts';
+export type { LessonNote, LessonReading } from './read-lesson-types.ts';
+export { recipeText } from './read-lesson-write.ts';
 export { readRecipe } from './read-recipe.ts';
+export type { Kinds } from './read-uses.ts';
 export { recipeFold } from './recipe-fold.ts';
 export { type RecipeLine, recipeOf } from './recipe-of.ts';
 export * from './types.ts';

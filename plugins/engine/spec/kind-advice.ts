@@ -26,17 +26,61 @@ export function mixed(count: string): Slip {
   return { ...MIXED, remedy: `\`${count}\` is a plain number. Multiply it by a length first.` };
 }
 
-export const NOT_A_LENGTH: Slip = {
+export const ANGLE_MIXED: Slip = {
+  code: 'angle-mixed',
+  takes: 'two angles, or two lengths',
+  remedy: 'An angle is added to, or compared with, an angle. Take one of the two out.',
+};
+
+export const ANGLE_TIMES: Slip = {
+  code: 'angle-times',
+  takes: 'an angle times or over a plain number, or an angle over another',
+  remedy: 'Multiply or divide an angle by a plain number only.',
+};
+
+const NOT_A_LENGTH: Slip = {
   code: 'number-for-length',
   takes: 'a length',
   remedy: 'This comes out as a plain number. Multiply it by a length.',
 };
 
-export const NOT_A_COUNT: Slip = {
+const NOT_A_COUNT: Slip = {
   code: 'length-for-number',
   takes: 'a plain number',
   remedy: 'Write a number without a unit.',
 };
+
+const ANGLE_FOR_LENGTH: Slip = {
+  code: 'angle-for-length',
+  takes: 'a length',
+  remedy: 'This comes out as an angle. Write a length here.',
+};
+
+const ANGLE_FOR_NUMBER: Slip = {
+  code: 'angle-for-number',
+  takes: 'a plain number',
+  remedy: 'Write a number without `deg`.',
+};
+
+const NOT_AN_ANGLE: Slip = {
+  code: 'no-angle',
+  takes: 'an angle, as `50 deg`',
+  remedy: 'Write an angle in degrees, as `50 deg`.',
+};
+
+const NO_SIZE: Slip = {
+  code: 'number-for-length',
+  takes: 'a length, or an angle as `50 deg`',
+  remedy: NOT_A_LENGTH.remedy,
+};
+
+/** What to say where something else is needed than has come out. */
+export function wrongKind(want: 'length' | 'number' | 'angle' | 'size', came: 'length' | 'number' | 'angle'): Slip {
+  if (want === 'angle') return NOT_AN_ANGLE;
+  if (want === 'size') return NO_SIZE;
+  if (came === 'angle') return want === 'length' ? ANGLE_FOR_LENGTH : ANGLE_FOR_NUMBER;
+  return want === 'length' ? NOT_A_LENGTH : NOT_A_COUNT;
+}
 
 /** A name that nothing has: perhaps a subtraction or a size without its spaces, or a slip of the pen. */
 export function unknownName(name: string, known: readonly string[]): Slip {

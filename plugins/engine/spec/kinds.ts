@@ -1,15 +1,31 @@
 import { placeWithin } from '../diagnostics/index.ts';
 import type { Expression, Operator, Term } from './expression.ts';
-import { AREA, MIXED, mixed, NOT_A_COUNT, NOT_A_LENGTH, type Slip, UPSIDE_DOWN, unknownName } from './kind-advice.ts';
+import {
+  ANGLE_MIXED,
+  ANGLE_TIMES,
+  AREA,
+  MIXED,
+  mixed,
+  type Slip,
+  UPSIDE_DOWN,
+  unknownName,
+  wrongKind,
+} from './kind-advice.ts';
 import { Report } from './report.ts';
 
-/** What an amount is. `bare` is a number that may still become a length, as its neighbours have it. */
-export type Kind = 'length' | 'number' | 'bare';
+/** What a worked-out amount is. */
+export type KnownKind = 'length' | 'number' | 'angle';
+
+/** What an amount is. `bare` is a number that may still become a length or an angle, as its neighbours have it. */
+export type Kind = KnownKind | 'bare';
+
+/** What is needed where an expression stands. `size`: a length or an angle, and a bare number is a length. */
+export type Want = KnownKind | 'size' | 'any';
 
 /** The names an expression may use, and what each stands for. */
 export interface Names {
   /** Kind of a parameter or value; undefined when there is none of that name. `unsure` when its own text is faulty. */
-  kindOf(name: string): 'length' | 'number' | 'unsure' | undefined;
+  kindOf(name: string): KnownKind | 'unsure' | undefined;
   /** True when the piece comes earlier and has that part; otherwise what to say. */
   measure(path: readonly string[]): true | Slip;
   /** For suggestions. */
@@ -21,26 +37,21 @@ export interface Names {
  *
  * `want` says what is needed where it stands: a bare number is then taken for that. Every name in it is checked.
  */
-export function checkKind(
-  expression: Expression,
-  want: 'length' | 'number' | 'any',
-  names: Names,
-  report: Report,
-): 'length' | 'number' | undefined {
+export function checkKind(expression: Expression, want: Want, names: Names, report: Report): KnownKind | undefined {
   const before = report.problems.length;
   const kind = kindOfTerm(expression.root, expression, names, report);
   if (kind === undefined || report.problems.length > before) return undefined;
   if (kind === 'bare') {
-    if (want === 'number') return 'number';
+    if (want === 'number' || want === 'angle') return want;
     return needsUnit(expression.root, expression, report) ? undefined : 'length';
   }
-  if (want === 'any' || want === kind) return kind;
-  complain(expression.root, expression, report, want === 'length' ? NOT_A_LENGTH : NOT_A_COUNT);
+  if (want === 'any' || want === kind || (want === 'size' && kind !== 'number')) return kind;
+  complain(expression.root, expression, report, wrongKind(want, kind));
   return undefined;
 }
 
 /** What an expression is on its own; undefined for a bare number, which takes after its surroundings. */
-export function naturalKind(expression: Expression, names: Names): 'length' | 'number' | undefined {
+export function naturalKind(expression: Expression, names: Names): KnownKind | undefined {
   const kind = kindOfTerm(expression.root, expression, names, new Report());
   return kind === 'bare' ? undefined : kind;
 }
@@ -49,6 +60,8 @@ function kindOfTerm(term: Term, expression: Expression, names: Names, report: Re
   switch (term.is) {
     case 'number':
       return term.unit === undefined ? 'bare' : 'length';
+    case 'angle':
+      return 'angle';
     case 'negative':
       return kindOfTerm(term.of, expression, names, report);
     case 'embedded':
@@ -93,9 +106,11 @@ export function isSum(operator: Operator): boolean {
 /**
  * What comes of two amounts.
  *
- * Beside * and / a bare number is a scalar. Beside + and - and in `smaller of` it is whatever the other side is.
+ * Beside * and / a bare number is a scalar. Beside + and - and in `smaller of` it is whatever the other side is:
+ * beside an angle, degrees.
  */
 export function kindOfOperation(operator: Operator, left: Kind, right: Kind): Kind | Slip {
+  if (left === 'angle' || right === 'angle') return kindOfAngles(operator, left, right);
   if (operator === '*') {
     if (left === 'length' && right === 'length') return AREA;
     if (left === 'length' || right === 'length') return 'length';
@@ -110,6 +125,16 @@ export function kindOfOperation(operator: Operator, left: Kind, right: Kind): Ki
   if (left === 'bare') return right;
   if (right === 'bare') return left;
   return MIXED;
+}
+
+/** As `kindOfOperation`, with an angle on one side at least. */
+function kindOfAngles(operator: Operator, left: Kind, right: Kind): Kind | Slip {
+  const plain = (kind: Kind): boolean => kind === 'number' || kind === 'bare';
+  if (operator === '*') return plain(left) || plain(right) ? 'angle' : ANGLE_TIMES;
+  if (operator === '/')
+    return left !== 'angle' ? ANGLE_TIMES : right === 'angle' ? 'number' : plain(right) ? 'angle' : ANGLE_TIMES;
+  const [a, b] = [left, right].map((kind) => (kind === 'bare' ? 'angle' : kind));
+  return a === b ? 'angle' : ANGLE_MIXED;
 }
 
 /** Reports a bare number that would have to be a length in a file that states no unit; true when it did. */

@@ -14,7 +14,7 @@ export interface Worked {
  * first to come is kept.
  */
 export class Ledger {
-  private readonly mark: Length;
+  readonly mark: Length;
   private readonly printed = new Map<string, Length>();
   private readonly editions = new Map<string, Length>();
   private readonly settled: Printed[] = [];

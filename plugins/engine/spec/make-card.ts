@@ -1,12 +1,16 @@
 import type { Problem } from '../diagnostics/index.ts';
 import { Length } from '../units/index.ts';
+import { checkNewPoses, readAdditions } from './additions.ts';
+import { type CardParts, makeAssemblyParts } from './card-assembly-parts.ts';
 import { checkEqualities, checkRequirements } from './card-conditions.ts';
 import { lessonOf } from './card-lesson.ts';
 import { type Settled, settleParameters } from './card-parameters.ts';
 import { type MadePieces, makePieces } from './card-pieces.ts';
-import { resolvePoses } from './card-poses.ts';
+import { type NamedPieces, namedPieces, namedTogether } from './find-references.ts';
+import { makeUsed, nameTaken } from './make-used.ts';
+import { bodyFor } from './repeated-body.ts';
 import { Report } from './report.ts';
-import type { Card, CardParameter, CardRequest, Fold } from './types.ts';
+import type { Card, CardParameter, CardRequest, Fold, Piece } from './types.ts';
 
 /**
  * A fold with its sizes, in one edition.
@@ -20,19 +24,62 @@ export function makeCard(fold: Fold, request: CardRequest): { card: Card | undef
   const { system, mark } = request;
   const settled = settleParameters(fold, request, report);
   const silent = report.failed ? new Report() : report;
-  const made = makePieces(fold.pieces, settled, mark, silent);
-  const requirements = checkRequirements(fold.require, made.printed, silent);
-  const equalities = checkEqualities(fold.same, made, silent);
+  const body = bodyFor(fold, settled.written, silent);
+  const used = makeUsed(fold, settled, request, silent);
+  const quiet = silent.failed ? new Report() : silent;
+  const made = makePieces(body.pieces, settled, mark, quiet, used.earlier);
+  for (const piece of made.pieces) if (used.named.names.includes(piece.name)) nameTaken(piece.name, piece, quiet);
+  const requirements = [...used.requirements, ...checkRequirements(body.require, made.printed, quiet)];
+  const equalities = [...used.equalities, ...checkEqualities(body.same, made, quiet)];
   const given = (request.parameters?.entries.length ?? 0) + (request.own?.entries.length ?? 0) > 0;
   const steps = request.recipe.length > 0 || given ? request.recipe : fold.recipe;
-  const lesson = lessonOf(steps, system, made.written, silent);
-  if (report.failed) return { card: undefined, problems: report.problems };
+  const lesson = lessonOf(steps, system, made.written, quiet);
   const { name, place } = fold;
-  const poses = resolvePoses(fold);
+  const kind: WholeCard = {
+    pieces: [...used.pieces, ...made.pieces],
+    named: namedTogether(used.named, namedPieces(made.pieces)),
+    parts: makeAssemblyParts(body.parts, {
+      all: [...used.pieces, ...made.pieces],
+      pieces: namedTogether(used.named, namedPieces(made.pieces)),
+      ...{ sizes: made.sizes, place, implied: made.implied, earlier: used.parts },
+      report: quiet.failed ? new Report() : quiet,
+    }),
+  };
+  const loud = quiet.failed ? new Report() : quiet;
+  const { pieces, parts } = addTo(kind, { ...fold, ...body }, settled, made, request, loud);
+  if (report.failed) return { card: undefined, problems: report.problems };
   const parameters = settled.parameters.map((parameter) => asPrinted(parameter, settled, made));
-  const { pieces } = made;
-  const card = { name, system, mark, parameters, pieces, poses, requirements, equalities, lesson, place };
+  const card = { name, system, mark, parameters, pieces, ...parts, requirements, equalities, lesson, place };
   return { card, problems: report.problems };
+}
+
+interface WholeCard {
+  readonly pieces: readonly Piece[];
+  readonly named: NamedPieces;
+  readonly parts: CardParts;
+}
+
+/** A card with what a post adds to it; as it is when nothing is added. */
+function addTo(
+  kind: WholeCard,
+  fold: Fold,
+  settled: Settled,
+  before: MadePieces,
+  { mark }: CardRequest,
+  report: Report,
+): WholeCard {
+  const { additions, place } = fold;
+  if (additions === undefined) return kind;
+  const { pieces: specs, parts } = readAdditions(additions, fold, kind.named.names, settled.written, report);
+  checkNewPoses(parts, kind.parts, report);
+  const quiet = report.failed ? new Report() : report;
+  const { ledger, written, printed } = before;
+  const made = makePieces(specs, settled, mark, quiet, { ledger, written: written.measure, printed: printed.measure });
+  const all = [...kind.pieces, ...made.pieces];
+  const named = namedTogether(kind.named, namedPieces(made.pieces));
+  const { sizes, implied } = made;
+  const whole = { all, pieces: named, sizes, place, implied, earlier: kind.parts, report: quiet };
+  return { pieces: all, named, parts: makeAssemblyParts(parts, whole) };
 }
 
 /** A parameter is shown as the paper that has its length is cut: a strip may have moved that by a mark. */

@@ -1,8 +1,10 @@
 import Fraction from 'fraction.js';
 import { formatLength, Length, type System, systemOf } from '../units/index.ts';
+import { Angle } from './angle.ts';
 import { type Amount, evaluate, type Scope } from './evaluate.ts';
 import { type Expression, termsOf } from './expression.ts';
 import type { Given } from './given-parameters.ts';
+import { wantOf } from './parameter-want.ts';
 import { join, Report } from './report.ts';
 import type { CardRequest, Parameter } from './types.ts';
 
@@ -16,7 +18,7 @@ export interface Limits {
 
 export function limitsOf(parameter: Parameter, written: ReadonlyMap<string, Amount>): Limits {
   const scope: Scope = { amount: (name) => written.get(name), measure: () => undefined, settle: (length) => length };
-  const want = parameter.type === 'count' ? 'number' : 'length';
+  const want = wantOf(parameter);
   const limit = (expression: Expression | undefined): Amount | undefined =>
     expression && evaluate(expression, want, scope, new Report());
   const [from, to] = [limit(parameter.from), limit(parameter.to)];
@@ -43,7 +45,9 @@ export function checkRange(
   const source = given?.node ?? parameter.fallback?.written.node;
   const place = source?.place ?? parameter.place;
   const path = given?.path ?? parameter.fallback?.written.path ?? join('parameters', parameter.name);
-  const shown = `${parameter.name}: ${source?.text ?? say(value, request.system)}`;
+  const local = given?.local;
+  const plainly = `${parameter.name}: ${source?.text ?? say(value, request.system)}`;
+  const shown = local ? `${plainly}, the local size ${local.name} for ${local.for}` : plainly;
   const takes = rangeText(parameter, { from, to }, request.system);
   const complain = (code: string, remedy: string): void =>
     report.at(place, path, { code, wrote: shown, takes, remedy });
@@ -56,13 +60,15 @@ export function checkRange(
     const remedy = `With the other sizes as they are, \`${parameter.name}\` has no room at all. Change one of those.`;
     complain('empty-range', remedy);
   } else if (from !== undefined && compare(from, value, slack) > 0) {
-    complain('below-range', adviceFor(parameter, given, `at least ${say(from, request.system)}`));
+    complain('below-range', adviceFor(parameter, given, `at least ${say(from, request.system)}`, request.system));
   } else if (to !== undefined && compare(value, to, slack) > 0) {
-    complain('above-range', adviceFor(parameter, given, `at most ${say(to, request.system)}`));
+    complain('above-range', adviceFor(parameter, given, `at most ${say(to, request.system)}`, request.system));
   }
 }
 
-function adviceFor(parameter: Parameter, given: Given | undefined, limit: string): string {
+function adviceFor(parameter: Parameter, given: Given | undefined, limit: string, system: System): string {
+  if (given?.local)
+    return `Give this edition sizes of its own under \`${system}:\`, with \`${parameter.name}\` ${limit}.`;
   return given
     ? `Make \`${parameter.name}\` ${limit}.`
     : `Give \`${parameter.name}\` in the post: ${limit}. Or change its default.`;
@@ -86,6 +92,7 @@ function systemsIn(expression: Expression): Set<System> {
 /** How `a` lies to `b`: positive when it is larger by more than `slack`. */
 function compare(a: Amount, b: Amount, slack: Length): number {
   if (a instanceof Length && b instanceof Length) return a.minus(b).compare(slack);
+  if (a instanceof Angle && b instanceof Angle) return a.degrees.compare(b.degrees);
   return a instanceof Fraction && b instanceof Fraction ? a.compare(b) : 0;
 }
 
@@ -95,5 +102,6 @@ function rangeText(parameter: Parameter, { from, to }: Limits, system: System): 
 }
 
 function say(amount: Amount, system: System): string {
+  if (amount instanceof Angle) return `${amount.degrees.toFraction(true)} deg`;
   return amount instanceof Length ? formatLength(amount, system) : amount.toFraction(true);
 }

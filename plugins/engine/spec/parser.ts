@@ -98,7 +98,7 @@ export class Parser {
         : this.stop({ token: before, code: 'unfinished', takes: 'a size after it', remedy: 'Finish the expression.' });
     }
     this.next++;
-    if (token.is === 'number') return token;
+    if (token.is === 'number' || token.is === 'angle') return token;
     if (token.is === 'name') return this.named(token);
     if (token.is === '(') return this.bracketed(token);
     if (token.is === '-') {

@@ -3,7 +3,7 @@ import type { Unit } from '../units/index.ts';
 import type { Expression } from './expression.ts';
 import { readText } from './parse.ts';
 import { checkName, mapOr, namedEntries, textOr, wrongShape } from './read-parts.ts';
-import { checkKeys, join, notYet, type Report, suggest } from './report.ts';
+import { checkKeys, join, type Report, suggest } from './report.ts';
 import type { DerivedValue, Parameter } from './types.ts';
 import { spaced } from './words.ts';
 
@@ -143,9 +143,5 @@ export function expressionAt(
 ): Expression | undefined {
   const text = textOr(node, path, 'a size or an expression, as `width/2`', report);
   if (text === undefined) return undefined;
-  if (/\d\s*(?:deg|°)\s*$/u.test(text.text)) {
-    report.at(text.place, path, notYet(text.text, 'a length or a count'));
-    return undefined;
-  }
   return readText(text, path, units, report);
 }

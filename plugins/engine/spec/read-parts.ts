@@ -1,6 +1,6 @@
 import { describeNode, type ListNode, type MapNode, type SourceNode, type TextNode } from '../diagnostics/index.ts';
-import { type Complaint, isSplitByComma, notYet, type Report, splitByComma } from './report.ts';
-import { isName, isReserved } from './words.ts';
+import { type Complaint, isSplitByComma, type Report, splitByComma } from './report.ts';
+import { isMember, isName, isPlaceWord, isReserved } from './words.ts';
 
 /** Names one fold may have in one map. Keeps every walk over them short. */
 export const MOST_NAMES = 500;
@@ -44,15 +44,17 @@ export function wrongShape(node: SourceNode, takes: string): Complaint {
 export function checkName(key: TextNode, path: string, what: string, sizes: boolean, report: Report): boolean {
   const name = key.text;
   const takes = `${what}: letters, digits and hyphens, a letter first`;
-  if (isName(name)) {
+  if (isMember(name)) {
     if (!isReserved(name, sizes)) return true;
     const remedy = `\`${name}\` is a word of the fold language. Choose another name, as \`${name}-1\`.`;
     report.at(key.place, path, { code: 'reserved-name', wrote: name, takes, remedy });
     return false;
   }
   if (isSplitByComma(name)) report.at(key.place, path, splitByComma(name, takes));
-  else if (/^\p{L}[\p{L}\p{N}-]*\(/u.test(name)) report.at(key.place, path, notYet(name, takes));
-  else {
+  else if (/^\p{L}[\p{L}\p{N}-]*\(/u.test(name)) {
+    const remedy = `Only a number may stand in the brackets of a name. Add \`each: k from 1 to 3\` beside it, with the letter that stands there.`;
+    report.at(key.place, path, { code: 'number-missing', wrote: name, takes, remedy });
+  } else {
     const better = name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/gu, '');
     const remedy =
       isName(better) && !isReserved(better, sizes)
@@ -62,6 +64,15 @@ export function checkName(key: TextNode, path: string, what: string, sizes: bool
           : 'Choose a name such as `front`.';
     report.at(key.place, path, { code: 'bad-name', wrote: name === '' ? 'nothing' : name, takes, remedy });
   }
+  return false;
+}
+
+/** As `checkName`, for what lies on a piece: a word for an edge, a corner or the centre would mean that place. */
+export function checkPlaceName(key: TextNode, path: string, what: string, report: Report): boolean {
+  if (!isPlaceWord(key.text)) return checkName(key, path, what, false, report);
+  const takes = `${what} other than edges, corners and centre`;
+  const remedy = `\`${key.text}\` is a place on every piece. Call it \`${key.text}-1\`, say.`;
+  report.at(key.place, path, { code: 'edge-name', wrote: key.text, takes, remedy });
   return false;
 }
 

@@ -1,23 +1,32 @@
 import { type MapNode, type SourceNode, type TextNode, valueAt } from '../diagnostics/index.ts';
 import type { Unit } from '../units/index.ts';
-import { difference, type Expression } from './expression.ts';
-import { readExpression, readPair } from './parse.ts';
+import type { FormSpec } from './piece-specs.ts';
+import { readAway, readSpots } from './read-away.ts';
+import { FORM_KEYS, readForm } from './read-forms.ts';
+import { LINE_KEYS, readLines } from './read-lines.ts';
+import { expressionAt } from './read-parameters.ts';
 import { checkName, mapOr, namedEntries, textOr } from './read-parts.ts';
+import { readShapes } from './read-shapes.ts';
+import { readSizeOf, TAKES_SIZE } from './read-size.ts';
 import { readStrip } from './read-strip.ts';
+import { oneOf } from './read-words.ts';
 import { checkKeys, join, type Report, suggest } from './report.ts';
 import type { PieceSpec } from './types.ts';
 import { EDGES } from './words.ts';
 
-const KEYS = {
-  known: ['size', 'across', 'down', 'stock', 'grain'],
-  later: [
-    ...['circle', 'ellipse', 'rounded', 'outline', 'creases', 'cuts', 'perforations', 'marks', 'windows', 'shapes'],
-    ...['corners', 'away', 'thick', 'each', 'panels', 'stays-with', 'at', 'inset', 'acts-as'],
-  ],
-};
+const KEYS = [
+  ...['size', 'circle', 'ellipse', 'rounded', 'radius', 'outline', 'across', 'down'],
+  ...Object.keys(LINE_KEYS),
+  ...['windows', 'shapes', 'corners', 'away', 'panels', 'stock', 'thick', 'grain'],
+];
 
 const TAKES_PIECE = 'a size as `4 1/4 x 5 1/2`, or a group with `across` and `down`';
-const TAKES_SIZE = 'a size as `4 1/4 x 5 1/2`, or `base less 1/8`';
+
+/** A piece of which no more is said than its size. */
+export const PLAIN = {
+  ...{ form: undefined, lines: [], windows: [], shapes: [], away: [], corners: undefined, spots: [] },
+  ...{ thick: undefined, grain: undefined },
+} as const;
 
 /** The role of the paper that a piece is cut from when it says nothing. */
 export const USUAL_STOCK = 'cover';
@@ -58,7 +67,7 @@ function readPiece(
   units: Unit | undefined,
   report: Report,
 ): PieceSpec | undefined {
-  const plain = { name: key.text, stock: USUAL_STOCK, grain: undefined, across: undefined, down: undefined };
+  const plain = { ...PLAIN, name: key.text, stock: USUAL_STOCK, across: undefined, down: undefined };
   const where = { place: key.place, path };
   if (node.kind === 'text' && node.text.trim() !== '') {
     const size = readSizeOf(node, path, units, report);
@@ -66,57 +75,52 @@ function readPiece(
   }
   const map = mapOr(node, path, TAKES_PIECE, report);
   if (map === undefined) return undefined;
-  checkKeys(map, path, KEYS, report);
+  checkKeys(map, path, { known: KEYS }, report);
   const sizeText = textOr(valueAt(map, 'size'), join(path, 'size'), TAKES_SIZE, report);
   const size = sizeText && readSizeOf(sizeText, join(path, 'size'), units, report);
   const [acrossNode, downNode] = [valueAt(map, 'across'), valueAt(map, 'down')];
   const across = acrossNode && readStrip(acrossNode, 'across', join(path, 'across'), units, report);
   const down = downNode && readStrip(downNode, 'down', join(path, 'down'), units, report);
-  checkSides(map, path, { size: valueAt(map, 'size'), across: acrossNode, down: downNode }, report);
-  const stock = textOr(
-    valueAt(map, 'stock'),
-    join(path, 'stock'),
-    'the role of the paper, as `cover`',
-    report,
-  )?.text.trim();
-  const grain = readGrain(map, path, report);
-  const failed = (valueAt(map, 'size') && !size) || (acrossNode && !across) || (downNode && !down);
-  if (failed || (!size && !(across && down))) return undefined;
-  const piece: PieceSpec = { name: key.text, size, across, down, stock: stock ?? USUAL_STOCK, grain, ...where };
+  const shaped = FORM_KEYS.some((name) => valueAt(map, name) !== undefined);
+  const form = shaped ? readOwnForm(map, path, units, report) : undefined;
+  if (!shaped) checkSides(map, path, { size: valueAt(map, 'size'), across: acrossNode, down: downNode }, report);
+  const upon = readUpon(map, path, units, report);
+  const failed = (shaped && !form) || (valueAt(map, 'size') && !size) || (acrossNode && !across) || (downNode && !down);
+  if (failed || (!form && !size && !(across && down))) return undefined;
+  const whole = form && 'width' in form ? { width: form.width, height: form.height, place: key.place } : size;
+  const piece: PieceSpec = { name: key.text, size: whole, across, down, form, ...upon, ...where };
   checkRest(piece, report);
   return piece;
 }
 
-/** `A x B`, or `PIECE less D`: smaller by D all round. */
-function readSizeOf(
-  node: TextNode,
+/** A shape other than a plain sheet, which then has neither a size nor bands beside it. */
+function readOwnForm(map: MapNode, path: string, units: Unit | undefined, report: Report): FormSpec | undefined {
+  const sides = ['size', 'across', 'down'].filter((name) => valueAt(map, name) !== undefined);
+  const form = readForm(map, path, [...FORM_KEYS, ...sides], 'one shape', units, report);
+  return sides.length === 0 ? form : undefined;
+}
+
+/** What is done to a piece, and what it is made of. */
+function readUpon(
+  map: MapNode,
   path: string,
   units: Unit | undefined,
   report: Report,
-): NonNullable<PieceSpec['size']> | undefined {
-  const less = /^(\s*)([\p{L}][\p{L}\p{N}.-]*)(\s+less\s+)(\S.*)$/u.exec(node.text);
-  if (!less) {
-    const pair = readPair({ node, offset: 0, path }, node.text, units, report);
-    return pair && { ...pair, place: node.place };
-  }
-  const [lead, piece, word, margin] = [less[1] ?? '', less[2] ?? '', less[3] ?? '', less[4] ?? ''];
-  const written = { node, offset: lead.length + piece.length + word.length, path };
-  const once = readExpression(written, margin, units, report);
-  if (once === undefined) return undefined;
-  const both: Expression = { ...once, root: twice(once) };
-  const side = (name: 'width' | 'height'): Expression =>
-    difference(measureOf({ node, offset: lead.length, path }, piece, name), both);
-  return { width: side('width'), height: side('height'), place: node.place };
-}
-
-function twice(expression: Expression): Expression['root'] {
-  const { start, end } = expression.root;
-  return { is: 'operation', operator: '+', left: expression.root, right: expression.root, start, end };
-}
-
-function measureOf(written: Expression['written'], piece: string, side: 'width' | 'height'): Expression {
-  const root = { is: 'measure', path: piece.split('.'), side, start: 0, end: piece.length } as const;
-  return { written, text: piece, units: undefined, root };
+): Omit<PieceSpec, 'name' | 'size' | 'across' | 'down' | 'form' | 'place' | 'path'> {
+  const at = (key: string): [SourceNode | undefined, string] => [valueAt(map, key), join(path, key)];
+  const cornersNode = textOr(...at('corners'), '`away` or `tabs`', report);
+  const thick = valueAt(map, 'thick');
+  return {
+    lines: Object.entries(LINE_KEYS).flatMap(([key, does]) => readLines(...at(key), does, units, report)),
+    windows: readShapes(...at('windows'), false, units, report),
+    shapes: readShapes(...at('shapes'), true, units, report),
+    away: readAway(...at('away'), units, report),
+    corners: cornersNode && oneOf(cornersNode, ['away', 'tabs'] as const, join(path, 'corners'), report),
+    spots: readSpots(...at('panels'), units, report),
+    thick: thick && expressionAt(thick, join(path, 'thick'), units, report),
+    stock: textOr(...at('stock'), 'the role of the paper, as `cover`', report)?.text.trim() ?? USUAL_STOCK,
+    grain: readGrain(map, path, report),
+  };
 }
 
 /** Both sides must be known: from `size`, or from `across` and `down`. */

@@ -2,7 +2,7 @@ import { type ListNode, nearestName, placeWithin, type SourceNode, type TextNode
 import type { Unit } from '../units/index.ts';
 import { readExpression, readText } from './parse.ts';
 import { checkName, wrongShape } from './read-parts.ts';
-import { isCutShort, isSplitByComma, join, notYet, type Report, splitByComma } from './report.ts';
+import { isCutShort, isSplitByComma, join, type Report, splitByComma } from './report.ts';
 import { checkEdges, checkOrder, type Item, type Side } from './strip-order.ts';
 import type { BandSpec, CreaseSpec, StripSpec } from './types.ts';
 import { isName } from './words.ts';
@@ -67,9 +67,7 @@ function readBands(
 
 function readItem(node: SourceNode, path: string, units: Unit | undefined, report: Report): Item | undefined {
   if (node.kind !== 'text') {
-    const first = node.kind === 'map' ? (node.entries[0]?.key.text ?? '') : '';
-    const later = ['each', 'panel', 'between', 'in-turn'].includes(first);
-    report.at(node.place, path, later ? notYet(first, TAKES_BAND) : wrongShape(node, TAKES_BAND));
+    report.at(node.place, path, wrongShape(node, TAKES_BAND));
     return undefined;
   }
   const words = /^(\s*)(\S*)(\s*)(.*)$/su.exec(node.text);
@@ -79,7 +77,9 @@ function readItem(node: SourceNode, path: string, units: Unit | undefined, repor
     return crease && { is: 'crease', crease };
   }
   if (first === 'both') {
-    report.at(node.place, path, notYet(first, '`valley` or `mountain`'));
+    const remedy =
+      'Between bands a crease folds one way. Write one that is worked both ways under `creases`: `{ left: 2, fold: both }`.';
+    report.at(node.place, path, { code: 'both-in-strip', wrote: node.text, takes: '`valley` or `mountain`', remedy });
     return undefined;
   }
   const meant = nearestName(first, ['valley', 'mountain']);

@@ -1,8 +1,9 @@
 import type { Place } from '../diagnostics/index.ts';
 import type { Length } from '../units/index.ts';
+import { NO_PARTS } from './assembly-specs.ts';
 import { evaluateLength, type Scope } from './evaluate.ts';
 import { difference, type Expression } from './expression.ts';
-import { USUAL_STOCK } from './read-pieces.ts';
+import { PLAIN, USUAL_STOCK } from './read-pieces.ts';
 import { Report } from './report.ts';
 import type { BandSpec, CreaseSpec, Fold, PieceSpec, RecipeStepSpec, StripSpec } from './types.ts';
 
@@ -20,7 +21,8 @@ export function recipeFold(name: string, steps: readonly RecipeStepSpec[], place
     require: [],
     same: [],
     pieces: recipePieces(steps),
-    poses: [],
+    parts: NO_PARTS,
+    repeats: undefined,
     recipe: steps,
     place,
   };
@@ -48,7 +50,7 @@ function pieceOf(name: string, steps: readonly RecipeStepSpec[]): PieceSpec | un
   const across = stripOf(width, columns, 1, first);
   const down = stripOf(height, inOrder(scoresAlong('down')), columns.length + 1, first);
   const { place, path } = first;
-  return { name, size: undefined, across, down, stock: USUAL_STOCK, grain: undefined, place, path };
+  return { ...PLAIN, name, size: undefined, across, down, stock: USUAL_STOCK, place, path };
 }
 
 type Score = RecipeStepSpec['scores'][number] & { readonly path: string };

@@ -53,18 +53,23 @@ export class Report {
     for (const problem of problems) this.push(problem);
   }
 
-  /** A text that is worked out twice, for width and height say, is still wrong only once. */
+  /** A text that is worked out twice, for width and height or for each member, is still wrong only once. */
   private push(problem: Problem): void {
-    const { code, path, wrote } = problem;
+    const { code } = problem;
+    const [path, wrote] = [problem.path, problem.wrote].map(withoutNumbers);
     const known = this.problems.some(
       (other) =>
         other.code === code &&
-        other.path === path &&
-        other.wrote === wrote &&
+        withoutNumbers(other.path) === path &&
+        withoutNumbers(other.wrote) === wrote &&
         comparePlaces(other.place, problem.place) === 0,
     );
     if (!known) this.problems.push(problem);
   }
+}
+
+function withoutNumbers(text: string): string {
+  return text.replace(/\d+/gu, '0');
 }
 
 /** Key of a map under the path of the map. */
@@ -73,17 +78,16 @@ export function join(path: string, key: string | number): string {
   return path === '' ? key : `${path}.${key}`;
 }
 
-/** What a map may hold: keys understood now, and keys of the language that are not understood yet. */
+/** What a map may hold. */
 export interface Keys {
   readonly known: readonly string[];
-  readonly later?: readonly string[];
   /** Keys that belong to somebody else and are left alone. */
   readonly others?: readonly string[];
 }
 
 /** Reports every key of a map that is not understood, with the nearest name that is. */
 export function checkKeys(map: MapNode, path: string, keys: Keys, report: Report): void {
-  const { known, later = [], others = [] } = keys;
+  const { known, others = [] } = keys;
   const seen = new Set<string>();
   for (const { key } of map.entries) {
     const name = key.text;
@@ -98,29 +102,17 @@ export function checkKeys(map: MapNode, path: string, keys: Keys, report: Report
     }
     seen.add(name);
     if (known.includes(name) || others.includes(name)) continue;
-    if (later.includes(name)) {
-      report.at(key.place, join(path, name), notYet(name, takes));
-    } else if (isSplitByComma(name)) {
+    if (isSplitByComma(name)) {
       report.at(key.place, join(path, name), splitByComma(name, takes));
     } else {
       report.at(key.place, join(path, name), {
         code: 'unknown-key',
         wrote: name === '' ? 'an entry without a name' : name,
         takes,
-        remedy: suggest(name, [...known, ...later], `Write one of: ${takes}.`),
+        remedy: suggest(name, known, `Write one of: ${takes}.`),
       });
     }
   }
-}
-
-/** Names of the language that later editions of the engine will read. */
-export function notYet(wrote: string, takes: string): Complaint {
-  return {
-    code: 'not-understood-yet',
-    wrote,
-    takes,
-    remedy: `\`${wrote}\` belongs to the fold language but is not understood yet. Leave it out for now.`,
-  };
 }
 
 export function suggest(name: string, known: Iterable<string>, otherwise: string): string {

@@ -9,13 +9,18 @@ export type Token = TokenKind & { readonly start: number; readonly end: number }
 
 type TokenKind =
   | { readonly is: 'number'; readonly value: Fraction; readonly unit: Unit | undefined }
+  | { readonly is: 'angle'; readonly degrees: Fraction }
   /** A name, or a piece's measure with its dots: `base.front.width`. */
   | { readonly is: 'name'; readonly name: string }
   | { readonly is: '+' | '-' | '*' | '/' | '(' | ')' | 'x' }
   | { readonly is: 'relation'; readonly relation: Relation };
 
 const SPACES = /\s+/uy;
-const NAME = /\p{L}[\p{L}\p{N}]*(?:-[\p{L}\p{N}]+)*(?:\.\p{L}[\p{L}\p{N}]*(?:-[\p{L}\p{N}]+)*)*/uy;
+const WORD = '\\p{L}[\\p{L}\\p{N}]*(?:-[\\p{L}\\p{N}]+)*';
+/** A member of a family, `layer(2)`, only within a measure: alone it would be a product. */
+const NUMBERED = `${WORD}(?:(?:\\(\\d{1,6}\\)){1,2}(?=\\.\\p{L}))?`;
+const NAME = new RegExp(`${NUMBERED}(?:\\.${NUMBERED})*`, 'uy');
+const DEGREES = /\s*(?:deg(?:rees?)?(?![\p{L}\p{N}.-])|\u00b0)/uy;
 const UNIT = /\s*(?:(inch(?:es)?|in|mm|cm|(?:milli|centi)met(?:re|er)s?)(?![\p{L}\p{N}.-])|["\u201c\u201d\u2033])/uy;
 const SIMPLE_FRACTION = /(\d+)\/\d/uy;
 const RELATION = /<=|>=|[<>=\u2264\u2265]/uy;
@@ -73,6 +78,8 @@ function readNumber(text: string, at: number, before: Token | undefined, faults:
   const numeral = readNumeral(text, at);
   if (numeral === undefined || numeral.end <= at) return undefined;
   faults.push(...numeral.faults);
+  const degrees = match(DEGREES, text, numeral.end);
+  if (degrees) return { is: 'angle', degrees: numeral.value, start: at, end: numeral.end + degrees[0].length };
   const unit = match(UNIT, text, numeral.end);
   const end = numeral.end + (unit?.[0].length ?? 0);
   return {
@@ -88,7 +95,9 @@ function readNumber(text: string, at: number, before: Token | undefined, faults:
 const LONGEST_DIVISOR = 12;
 
 function endsOperand(token: Token | undefined): boolean {
-  return token !== undefined && (token.is === 'number' || token.is === 'name' || token.is === ')');
+  return (
+    token !== undefined && (token.is === 'number' || token.is === 'angle' || token.is === 'name' || token.is === ')')
+  );
 }
 
 /** A minus without its spaces: told apart from a fraction written with a hyphen. */

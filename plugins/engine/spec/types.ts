@@ -1,9 +1,26 @@
-import type { MapNode, Place, TextNode } from '../diagnostics/index.ts';
+import type { MapNode, Place, SourceNode, TextNode } from '../diagnostics/index.ts';
+import type { Outline } from '../geometry/index.ts';
 import type { Length, System, Unit } from '../units/index.ts';
+import type { AssemblyParts } from './assembly-specs.ts';
+import type {
+  ActsAs,
+  Filling,
+  Join,
+  Line,
+  Motion,
+  Origin,
+  PanelRef,
+  PartCut,
+  Pose,
+  Region,
+  Spot,
+} from './card-types.ts';
+import type { Amount } from './evaluate.ts';
 import type { Expression } from './expression.ts';
+import type { FoldDirection } from './fold-direction.ts';
+import type { AwaySpec, FormSpec, LineSpec, ShapeSpec, SpotSpec } from './piece-specs.ts';
 
-/** Which way a crease folds, seen from the face: a valley brings the faces together, a mountain the backs. */
-export type FoldDirection = 'valley' | 'mountain';
+export type { FoldDirection };
 
 /** A fold kind or a fold written in a post: read, named, placed, not yet given its sizes. */
 export interface Fold {
@@ -16,16 +33,55 @@ export interface Fold {
   readonly require: readonly Requirement[];
   readonly same: readonly EqualitySpec[];
   readonly pieces: readonly PieceSpec[];
-  readonly poses: readonly PoseSpec[];
+  readonly parts: AssemblyParts;
+  /** Where something is repeated by `each`; undefined where nothing is. */
+  readonly repeats: Repeats | undefined;
+  /** The kinds that it is made of, the host first, and the pieces of theirs that give way to others. */
+  readonly uses?: readonly UseSpec[];
+  readonly replaces?: readonly ReplaceSpec[];
+  /** What a post adds. */
+  readonly additions?: Additions;
   /** The recipe beside the kind, as makers say it; it must give the same sheet and scores as the pieces. */
   readonly recipe: readonly RecipeStepSpec[];
+  /** Parameters that the kind gives for one edition alone, name to text, in place of their defaults. */
+  readonly own?: Readonly<Partial<Record<System, MapNode>>>;
   readonly place: Place;
+}
+
+/** A file with `each` in it is read again for every card whose counts are other than the default ones. */
+export interface Repeats {
+  /** The file as written. */
+  readonly tree: MapNode;
+  /** The sizes that the counts are made from, by default; the fold's pieces are as these have it. */
+  readonly counts: ReadonlyMap<string, Amount>;
+}
+
+/** A kind that another kind is made of, with what is given for its parameters. */
+export interface UseSpec extends Origin {
+  readonly id: string;
+  readonly fold: Fold;
+  /** Parameter to text, in the sizes of the kind that uses it. */
+  readonly given: MapNode | undefined;
+}
+
+/** A piece of a used kind that gives way to another used kind. */
+export interface ReplaceSpec extends Origin {
+  readonly name: TextNode;
+  readonly by: TextNode;
+}
+
+/** What a post adds to a kind, as written: pieces, joins, a stack, poses and fillings. */
+export interface Additions {
+  readonly node: SourceNode;
+  readonly units: Unit | undefined;
+  /** Where it stands in the frontmatter. */
+  readonly path: string;
 }
 
 export interface Parameter {
   readonly name: string;
   readonly label: string;
-  readonly type: 'length' | 'count' | 'choice';
+  readonly type: 'length' | 'count' | 'choice' | 'angle';
   readonly fallback: Expression | undefined;
   readonly from: Expression | undefined;
   readonly to: Expression | undefined;
@@ -65,6 +121,17 @@ export interface PieceSpec {
   readonly size: { readonly width: Expression; readonly height: Expression; readonly place: Place } | undefined;
   readonly across: StripSpec | undefined;
   readonly down: StripSpec | undefined;
+  /** Its edge, where it is no plain sheet. A circle, an ellipse and a rounded sheet have their `size` as well. */
+  readonly form: FormSpec | undefined;
+  readonly lines: readonly LineSpec[];
+  readonly windows: readonly ShapeSpec[];
+  readonly shapes: readonly ShapeSpec[];
+  /** Trimmed off, beside what `corners` says. */
+  readonly away: readonly AwaySpec[];
+  /** The four corner cells trimmed off, or cut loose along one side and glued as tabs. */
+  readonly corners: 'away' | 'tabs' | undefined;
+  readonly spots: readonly SpotSpec[];
+  readonly thick: Expression | undefined;
   /** Role of the paper, bound to a supply by a post. */
   readonly stock: string;
   /** Direction of the paper's grain on the drawing; undefined when the kind does not care. */
@@ -158,7 +225,16 @@ export interface Card {
   readonly mark: Length;
   readonly parameters: readonly CardParameter[];
   readonly pieces: readonly Piece[];
+  /** In file order; those that `stack` and `corners: tabs` bring stand where these stand. */
+  readonly joins: readonly Join[];
+  readonly fillings: readonly Filling[];
   readonly poses: readonly Pose[];
+  readonly motions: readonly Motion[];
+  readonly actsAs: ActsAs | undefined;
+  /** Name of the pose in which it is posted: `closed` unless the kind says. */
+  readonly posts: string;
+  /** The panels that must cover everything when closed; none for the usual: the first piece. */
+  readonly closesWithin: readonly PanelRef[];
   readonly requirements: readonly CheckedRequirement[];
   readonly equalities: readonly CheckedEquality[];
   /**
@@ -173,19 +249,32 @@ export interface Card {
 export interface CardParameter {
   readonly name: string;
   readonly label: string;
+  /** A length, a count, or an angle in degrees. */
   readonly value: Length | number;
+  readonly angle?: true | undefined;
   /** For a choice: the chosen word. */
   readonly word: string | undefined;
   readonly from: Length | number | undefined;
   readonly to: Length | number | undefined;
   /** Where the value was written: the post, or the kind for a default. */
   readonly place: Place;
+  /** Present when the value is not as written but the local size for it, from the table in `local-sizes.ts`. */
+  readonly local?: LocalUse;
+}
+
+/** A local size by its name, and the size of the other edition that it stands for: `ISO A6` for `US A2`. */
+export interface LocalUse {
+  readonly name: string;
+  readonly for: string;
+  /** For another size, which beside the local one would leave its range: it is the least or the most that there is. */
+  readonly limit?: 'least' | 'most';
 }
 
 /**
- * A rectangular piece of paper with straight creases from edge to edge.
+ * A piece of paper. Its bands and their creases run from edge to edge; all other lines and shapes lie upon them.
  *
- * Drawing frame: origin at the top left corner, x across to the right, y down the page, face up.
+ * Drawing frame: origin at the top left corner of the smallest rectangle around it, x across to the right, y down the page,
+ * face up.
  */
 export interface Piece {
   readonly name: string;
@@ -198,7 +287,19 @@ export interface Piece {
   readonly rows: readonly Band[];
   /** Those that run down, from the left, then those that run across, from the top: one between each two bands. */
   readonly creases: readonly Crease[];
+  /** Its edge, before anything is taken away. */
+  readonly outline: Outline;
+  /** Every other crease, and cuts, perforations and marks. */
+  readonly lines: readonly Line[];
+  /** Cut out of the middle. */
+  readonly windows: readonly Region[];
+  /** Cut away, from the edge or a corner: what is left is the piece. */
+  readonly away: readonly Region[];
+  readonly shapes: readonly PartCut[];
+  readonly spots: readonly Spot[];
   readonly stock: string;
+  /** Height, for foam and board; undefined for paper, whose thickness the stock decides. */
+  readonly thick: Length | undefined;
   readonly grain: 'across' | 'down' | undefined;
   readonly place: Place;
   readonly path: string;
@@ -224,12 +325,6 @@ export interface Crease {
   readonly fold: FoldDirection;
   readonly place: Place;
   readonly path: string;
-}
-
-export interface Pose {
-  readonly name: string;
-  /** Piece name and crease name to what the crease does, for every crease of the card. */
-  readonly turns: readonly { readonly piece: string; readonly crease: string; readonly turn: 'flat' | 'shut' }[];
 }
 
 export interface CheckedRequirement {

@@ -5,7 +5,7 @@ const NAME = /^\p{L}[\p{L}\p{N}]*(?:-[\p{L}\p{N}]+)*$/u;
 
 /** Words of expressions and strips, which therefore cannot name anything. */
 const RESERVED = new Set([
-  ...['in', 'inch', 'inches', 'mm', 'cm', 'deg', 'x', 'of', 'and', 'smaller', 'larger', 'less', 'rest'],
+  ...['in', 'inch', 'inches', 'mm', 'cm', 'deg', 'x', 'of', 'and', 'smaller', 'larger', 'less', 'rest', 'at', 'to'],
   ...['valley', 'mountain', 'both', 'all', 'others', 'width', 'height', 'min', 'max'],
 ]);
 
@@ -15,13 +15,27 @@ const MEASURES = new Set(['width', 'height']);
 /** Words for the edges of a piece. A band may have one when it lies on that edge. */
 export const EDGES = ['left', 'right', 'top', 'bottom'] as const;
 
+export const CORNERS = ['top-left', 'top-right', 'bottom-left', 'bottom-right'] as const;
+
+/** Words for places of a piece, which no line, shape or panel of it may be called. */
+const PLACES: ReadonlySet<string> = new Set([...EDGES, ...CORNERS, 'centre', 'center']);
+
+export function isPlaceWord(name: string): boolean {
+  return PLACES.has(name);
+}
+
+/** A name, or that of a member of a family: `disc(1)`, `cell(2)(3)`. */
+export function isMember(text: string): boolean {
+  return isName(text.replace(/(?:\(\d{1,6}\)){1,2}$/u, ''));
+}
+
 export function isName(text: string): boolean {
   return NAME.test(text);
 }
 
 /** A word that the language keeps for itself. `sizes` tells that a size is being named, which may be `width`. */
 export function isReserved(name: string, sizes: boolean): boolean {
-  return RESERVED.has(name) && !(sizes && MEASURES.has(name));
+  return RESERVED.has(name.replace(/\(.*$/u, '')) && !(sizes && MEASURES.has(name));
 }
 
 const UNIT_WORDS: ReadonlyMap<string, Unit> = new Map([

@@ -82,16 +82,16 @@ describe('a strip', () => {
       /^A crease has no size of its own/,
     ],
     [
-      'not-understood-yet',
+      'both-in-strip',
       'pieces.base.across[1]',
       strip('[front width, »both, back width]'),
-      /^`both` belongs to the fold language/,
+      /^Between bands a crease folds one way.*under `creases`/,
     ],
     [
-      'not-understood-yet',
+      'wrong-shape',
       'pieces.base.across[0]',
-      strip('[»{ each: i from 1 to 4, panel: page(i) width }]'),
-      /^`each` belongs to the fold language/,
+      strip('[»{ each: i from 1 to 1, band: page(i) width }]'),
+      /^Write a band as `front 4 1\/4`/,
     ],
     [
       'split-by-comma',
@@ -213,12 +213,7 @@ describe('a piece', () => {
     ['side-missing', 'pieces.mat', '{ mat: »{ across: width } }', 'Add `down`: the other side of the piece.'],
     ['side-missing', 'pieces.mat', '{ mat: »{ stock: cover } }', 'Add `size`, or `across` and `down`.'],
     ['unknown-key', 'pieces.mat.stok', '{ mat: { size: 4 x 5, »stok: cover } }', 'Did you mean `stock`?'],
-    [
-      'not-understood-yet',
-      'pieces.mat.windows',
-      '{ mat: { size: 4 x 5, »windows: { a: 1 } } }',
-      /^`windows` belongs to the fold language but is not understood yet/,
-    ],
+    ['unknown-key', 'pieces.mat.window', '{ mat: { size: 4 x 5, »window: { a: 1 } } }', 'Did you mean `windows`?'],
     ['unknown-word', 'pieces.mat.grain', '{ mat: { size: 4 x 5, grain: »downn } }', 'Did you mean `down`?'],
     ['unknown-piece', 'pieces.mat', '{ base: 4 x 5, mat: »bsae less 1/8 }', 'Did you mean `base`?'],
     [
@@ -231,7 +226,7 @@ describe('a piece', () => {
     ['unknown-name', 'pieces.mat', '{ base: 4 x 5, mat: base less »marign }', /^Nothing here is called `marign`/],
     ['bad-name', 'pieces.my mat', '{ »my mat: 4 x 5 }', 'Write `my-mat`.'],
     ['bad-name', 'pieces.2nd', '{ »2nd: 4 x 5 }', 'Begin the name with a letter.'],
-    ['not-understood-yet', 'pieces.layer(k)', '{ »layer(k): 4 x 5 }', /not understood yet/],
+    ['number-missing', 'pieces.layer(k)', '{ »layer(k): 4 x 5 }', /^Only a number may stand in the brackets.*`each: k/],
     ['edge-name', 'pieces.left', '{ »left: 4 x 5 }', 'Call it `left-piece`, say.'],
     ['reserved-name', 'pieces.all', '{ »all: 4 x 5 }', /^`all` is a word of the fold language/],
     ['wrong-shape', 'pieces.mat', '{ mat: »[4, 5] }', /^Write a size as/],
@@ -262,7 +257,6 @@ describe('parameters and values', () => {
         '{ pages: { count: 2 }, »a: { choose: { low: 1, high: pages }, default: low } }',
         'Multiply the plain numbers by a length.',
       ],
-      ['not-understood-yet', 'parameters.a', '{ a: »50 deg }', /not understood yet/],
       ['reserved-name', 'parameters.in', '{ »in: 4 }', /word of the fold language/],
       [
         'below-range',
@@ -348,8 +342,8 @@ describe('poses', () => {
         '{ half: { d|e: shut, »lid.d|e: flat } }',
         '`d|e` and `lid.d|e` are the same crease. Keep one of them.',
       ],
-      ['not-understood-yet', 'poses.half.all', '{ half: { all: »90 } }', /^`90` belongs to the fold language/],
-      ['not-understood-yet', 'poses.half.stands', '{ half: { »stands: base.bottom } }', /not understood yet/],
+      ['fold-too-far', 'poses.half.all', '{ half: { all: »270 } }', /^Write at most 180/],
+      ['not-an-edge', 'poses.half.stands', '{ half: { stands: »base.a } }', 'Name an edge: `base.bottom`, say.'],
       ['unknown-word', 'poses.half.all', '{ half: { all: »flta } }', 'Did you mean `flat`?'],
       ['all-and-others', 'poses.half.others', '{ half: { all: flat, »others: shut } }', /^Keep one of the two/],
       ['wrong-shape', 'poses.half', '{ half: »shut }', /^Write creases and what they do/],
@@ -408,7 +402,6 @@ describe('a recipe', () => {
 describe('a file', () => {
   it.each([
     ['unknown-key', 'peices', 'name: T\n»peices: 4\npieces: { a: 4 in x 5 in }', 'Did you mean `pieces`?'],
-    ['not-understood-yet', 'joins', 'name: T\npieces: { a: 4 in x 5 in }\n»joins: []', /not understood yet/],
     ['key-missing', '', '»pieces: { a: 4 in x 5 in }', 'Add `name:` with what makers call this fold.'],
     ['key-missing', '', '»name: T', 'Add `pieces:` with the sheets of the card, or a `recipe:`.'],
     ['unknown-unit', 'units', 'name: T\nunits: »inchs\npieces: { a: 4 in x 5 in }', 'Did you mean `inches`?'],

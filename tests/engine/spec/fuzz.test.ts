@@ -43,6 +43,24 @@ pieces:
   two: one.a less 3
 poses: { half: { s: shut, one.top|bottom: 0, others: keep }, closed: {} }
 recipe: [{ piece: one, cut: 200 x 90, score: "100, 50 mountain", along: long side }]`),
+  yamlMap(`
+name: All that paper does
+units: in
+parameters: { w: 4, lean: { default: 50 deg, from: 10 deg, to: 80 }, n: { count: 3, from: 1, to: 6 } }
+pieces:
+  page(k): { each: k from 1 to n, size: w x k + 1, creases: { a: middle down, b(j): { each: j from 1 to k, top: [j/2, j/3], fold: [valley, both] } } }
+  card:
+    across: [left w, valley spine, right w]
+    down: 5
+    marks: { line-(s): { each: s in left right, start: spine at 1, off: spine, by: lean, towards: bottom-(s), long: 2 }, c: top-left to centre, d: { from: [1, 2], to: c at 1 } }
+    windows: { view: { inset: 1, in: left }, round: { circle: 1, at: [w + 2, 2] }, soft: { rounded: 1 x 2, radius: 1/4, at: c at 3 } }
+    shapes: { disc: { ellipse: 1 x 2, at: spine at 3, stays-with: left } }
+    panels: { peak: [1, 1] }
+  strip: { across: [{ each: i from 1 to n, panel: band(i) w, between: fold(i), in-turn: [valley, mountain] }], down: 2 }
+  box: { across: [left 1, valley, middle w, valley, right 1], down: [head 1, valley, middle w, valley, foot 1], corners: tabs, away: [left.middle] }
+  tag: { outline: [[0, 1], { arc: [2, 1], through: [1, 0] }, [2, w], [0, w]], thick: 1/8, cuts: { e: { right: 1/2, from: 1, to: 2 } } }
+same: [[page(1).width, strip.band(1).width]]
+require: [{ each: k from 2 to n, that: page(k).height > page(k - 1).height, else: No. }]`),
 ];
 
 const TEXTS = [
@@ -64,7 +82,64 @@ const TEXTS = [
   ],
   ...['1 + '.repeat(90), 'a,b,c', 'x', '.', '-', '>=', 'left', 'half 1e9', '\ud800', '  '],
 ];
+const PLACES = [
+  ...[
+    'k from 1 to n',
+    'k from 1 to 99999',
+    's in left right',
+    'page(k)',
+    'page(1)',
+    'page(k - 1)',
+    '(s)',
+    'k',
+    'page(',
+    ')',
+  ],
+  ...[
+    'middle down',
+    'top-left to centre',
+    'top to top',
+    'spine at 2',
+    'c at 1',
+    'centre',
+    'left',
+    '50 deg',
+    'lean',
+    '-1 deg',
+  ],
+  ...['[1, 2]', 'left.head', 'tabs', 'both', '1e30 x 1e-30', '9'.repeat(30), '1/999999999999'],
+];
 const KEYS = [
+  ...[
+    'each',
+    'panel',
+    'circle',
+    'rounded',
+    'outline',
+    'inset',
+    'at',
+    'in',
+    'radius',
+    'left',
+    'top',
+    'middle',
+    'start',
+    'off',
+  ],
+  ...[
+    'by',
+    'towards',
+    'long',
+    'fold',
+    'arc',
+    'through',
+    'corners',
+    'away',
+    'windows',
+    'creases',
+    'stays-with',
+    'thick',
+  ],
   'size',
   'across',
   'down',
@@ -80,7 +155,7 @@ const KEYS = [
   'that',
 ];
 
-const text = fc.oneof(fc.constantFrom(...TEXTS, ...KEYS), fc.string({ unit: 'grapheme', maxLength: 12 }));
+const text = fc.oneof(fc.constantFrom(...TEXTS, ...PLACES, ...KEYS), fc.string({ unit: 'grapheme', maxLength: 12 }));
 const place = { file: 'fuzz.md', line: 1, column: 1 };
 const leaf = (value: string): SourceNode & { kind: 'text' } => ({ kind: 'text', text: value, place, quoted: false });
 

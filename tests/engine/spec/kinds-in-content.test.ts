@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { formatNumber, formatSize, recipeOf, type System } from '../../../plugins/engine/index.ts';
-import { type Asked, cardOf, kind, make, printed } from '../support/folds.ts';
+import { type Asked, cardOf, foldOf, kind, make, printed } from '../support/folds.ts';
 
 /**
  * Worked by hand from the rule of each kind. A side fold is twice its width, a top fold twice its height, a gate twice
@@ -9,11 +9,14 @@ import { type Asked, cardOf, kind, make, printed } from '../support/folds.ts';
  * In the metric edition each size goes to the nearest half millimetre first: 4 1/4 in = 107.95 -> 108; 5 1/2 in = 139.7
  * -> 139.5; 2 in = 50.8 -> 51; 8 in = 203.2 -> 203; 11 in = 279.4 -> 279.5; 1 1/4 in = 31.75, half way, -> 32, the even
  * one of 63 and 64 marks; 1/4 in = 6.35 -> 6.5.
+ *
+ * But 4 1/4 x 5 1/2 in, a US A2 card from a Letter sheet, is never converted: its metric card is ISO A6 from A4,
+ * 105 x 148 mm, and 216 x 139.5 mm would be a sheet that no metric maker has a card or envelope for.
  */
 const HAND: Readonly<Record<string, readonly [given: string, system: System, sheet: string, bands: string][]>> = {
   'side-fold': [
     ['', 'inch', '8 1/2 x 5 1/2 in', '4 1/4 | 4 1/4'],
-    ['', 'metric', '216 x 139.5 mm', '108 | 108'],
+    ['', 'metric', '210 x 148 mm', '105 | 105'],
     ['width: 2', 'inch', '4 x 5 1/2 in', '2 | 2'],
     ['width: 2', 'metric', '102 x 139.5 mm', '51 | 51'],
     ['width: 8', 'inch', '16 x 5 1/2 in', '8 | 8'],
@@ -25,7 +28,7 @@ const HAND: Readonly<Record<string, readonly [given: string, system: System, she
   ],
   'top-fold': [
     ['', 'inch', '4 1/4 x 11 in', '5 1/2 | 5 1/2'],
-    ['', 'metric', '108 x 279 mm', '139.5 | 139.5'],
+    ['', 'metric', '105 x 296 mm', '148 | 148'],
     ['width: 2', 'inch', '2 x 11 in', '5 1/2 | 5 1/2'],
     ['width: 2', 'metric', '51 x 279 mm', '139.5 | 139.5'],
     ['width: 11', 'inch', '11 x 11 in', '5 1/2 | 5 1/2'],
@@ -38,7 +41,7 @@ const HAND: Readonly<Record<string, readonly [given: string, system: System, she
   ],
   gate: [
     ['', 'inch', '8 1/2 x 5 1/2 in', '2 1/8 | 4 1/4 | 2 1/8'],
-    ['', 'metric', '216 x 139.5 mm', '54 | 108 | 54'],
+    ['', 'metric', '210 x 148 mm', '52.5 | 105 | 52.5'],
     ['width: 2', 'inch', '4 x 5 1/2 in', '1 | 2 | 1'],
     // Half of 51 mm is 25.5 mm, which lies on a mark.
     ['width: 2', 'metric', '102 x 139.5 mm', '25.5 | 51 | 25.5'],
@@ -50,16 +53,17 @@ const HAND: Readonly<Record<string, readonly [given: string, system: System, she
     ['height: 11', 'metric', '216 x 279.5 mm', '54 | 108 | 54'],
     // The most overlap is half the width, 2 1/8 in: each gate is (4 1/4 + 2 1/8)/2 = 3 3/16 in.
     ['overlap: 2 1/8', 'inch', '10 5/8 x 5 1/2 in', '3 3/16 | 4 1/4 | 3 3/16'],
-    // 2 1/8 in = 53.975 -> 54 mm: (108 + 54)/2 = 81.
-    ['overlap: 2 1/8', 'metric', '270 x 139.5 mm', '81 | 108 | 81'],
-    // 1/2 in = 12.7 -> 12.5 mm: (108 + 12.5)/2 = 60.25, half way between marks; the exact sheet is 228.5 mm, so the
-    // gates may be 60 or 60.5, and 120 marks is even.
-    ['overlap: 1/2', 'metric', '228 x 139.5 mm', '60 | 108 | 60'],
+    // 2 1/8 in is more than half of 105 mm. The most is 52.5: (105 + 52.5)/2 = 78.75, half way; 158 marks is even.
+    ['overlap: 2 1/8', 'metric', '263 x 148 mm', '79 | 105 | 79'],
+    // 1/2 in = 12.7 -> 12.5 mm: (105 + 12.5)/2 = 58.75, half way between marks; 118 marks is even.
+    ['overlap: 1/2', 'metric', '223 x 148 mm', '59 | 105 | 59'],
   ],
   'short-front': [
     ['', 'inch', '7 1/4 x 5 1/2 in', '3 | 4 1/4'],
-    ['', 'metric', '184 x 139.5 mm', '76 | 108'],
-    // With the default of 1 1/4 in, a card needs to be 2 1/4 in wide: here the narrowest takes a shorter step.
+    ['', 'metric', '178 x 148 mm', '73 | 105'],
+    // The step is at most half the width less 1/4 in: 3/4 in; in millimetres 51/2 - 6.5 = 19.
+    ['width: 2', 'inch', '3 1/4 x 5 1/2 in', '1 1/4 | 2'],
+    ['width: 2', 'metric', '83 x 139.5 mm', '32 | 51'],
     ['{ width: 2, short: 1 }', 'inch', '3 x 5 1/2 in', '1 | 2'],
     // 1 in = 25.4 -> 25.5 mm.
     ['{ width: 2, short: 1 }', 'metric', '76.5 x 139.5 mm', '25.5 | 51'],
@@ -68,10 +72,10 @@ const HAND: Readonly<Record<string, readonly [given: string, system: System, she
     ['height: 2', 'inch', '7 1/4 x 2 in', '3 | 4 1/4'],
     ['height: 11', 'metric', '184 x 279.5 mm', '76 | 108'],
     ['short: 1/4', 'inch', '8 1/4 x 5 1/2 in', '4 | 4 1/4'],
-    ['short: 1/4', 'metric', '209.5 x 139.5 mm', '101.5 | 108'],
+    ['short: 1/4', 'metric', '203.5 x 148 mm', '98.5 | 105'],
     ['short: 3 1/4', 'inch', '5 1/4 x 5 1/2 in', '1 | 4 1/4'],
-    // 3 1/4 in = 82.55 -> 82.5 mm.
-    ['short: 3 1/4', 'metric', '133.5 x 139.5 mm', '25.5 | 108'],
+    // 3 1/4 in = 82.55 mm leaves less than an inch of the front on 105 mm; the most is 105 - 25.4 = 79.6, on marks 79.5.
+    ['short: 3 1/4', 'metric', '130.5 x 148 mm', '25.5 | 105'],
   ],
 };
 
@@ -155,11 +159,14 @@ describe('a size outside its range', () => {
   });
 
   it('blames the kind for a default that no longer fits', () => {
-    const { problems } = make(kind('short-front'), 'inch', { given: 'width: 2' });
+    const fold = foldOf(
+      'name: Step\nunits: in\nparameters: { width: 4, short: { default: 1 1/4, to: width - 1 } }\npieces: { base: width - short x 4 }',
+    );
+    const { problems } = make(fold, 'inch', { given: 'width: 2' });
     expect(problems).toHaveLength(1);
     const [problem] = problems;
     expect(problem).toMatchObject({ code: 'above-range', path: 'parameters.short.default', wrote: 'short: 1 1/4' });
-    expect(problem?.place.file).toBe('content/folds/short-front.md');
+    expect(problem?.place.file).toBe('fold.md');
     expect(problem?.remedy).toBe('Give `short` in the post: at most 1 in. Or change its default.');
   });
 });

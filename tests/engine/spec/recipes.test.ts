@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -12,12 +13,14 @@ import {
   readRecipe,
   recipeFold,
   recipeOf,
+  recipeText,
   type SourceNode,
   type System,
   type Unit,
+  valueAt,
 } from '../../../plugins/engine/index.ts';
-import { cardOf, foldOf, printed } from '../support/folds.ts';
-import { yamlTree } from '../support/yaml-tree.ts';
+import { cardOf, foldOf, kind, make, printed } from '../support/folds.ts';
+import { yamlMap, yamlTree } from '../support/yaml-tree.ts';
 
 const PLACE = { file: 'post.md', line: 1, column: 1 };
 
@@ -198,6 +201,62 @@ describe('a recipe printed and read back', () => {
             creases: list.map(({ runs, at, fold }) => ({ runs, at, fold })),
           }));
         expect(bare(again)).toEqual(bare(card));
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
+/** Every kind of the content that is made of strips alone, with the names and inch ranges of its lengths. */
+const STRIP_KINDS = readdirSync('content/folds')
+  .filter((file) => file.endsWith('.md'))
+  .flatMap((file) => {
+    const fold = kind(file.replace(/\.md$/u, ''));
+    const card = cardOf(fold, 'inch');
+    const strips = card.pieces.every((piece) => noneOf(piece, ['lines', 'windows', 'away', 'shapes']));
+    const lengths = card.parameters.flatMap(({ name, value, from, to }) =>
+      value instanceof Length && from instanceof Length && to instanceof Length
+        ? [{ name, from: from.inches.valueOf(), to: to.inches.valueOf() }]
+        : [],
+    );
+    return strips ? [{ id: file, fold, lengths }] : [];
+  });
+
+function noneOf(piece: object, keys: readonly string[]): boolean {
+  return keys.every((key) => ((piece as Record<string, readonly unknown[] | undefined>)[key] ?? []).length === 0);
+}
+
+describe('the recipe of a kind, printed and read back', () => {
+  it('is tried on the four plain folds at least', () => {
+    expect(STRIP_KINDS.map(({ id }) => id)).toEqual(
+      expect.arrayContaining(['gate.md', 'short-front.md', 'side-fold.md', 'top-fold.md']),
+    );
+  });
+
+  it.each(STRIP_KINDS)('gives the same sheets, scores and directions: $id', ({ fold, lengths }) => {
+    const parts = fc.array(fc.integer({ min: 0, max: 64 }), { minLength: lengths.length, maxLength: lengths.length });
+    fc.assert(
+      fc.property(parts, fc.constantFrom<System>('inch', 'metric'), fc.boolean(), (at, system, asIs) => {
+        const sizes = lengths.map(({ name, from, to }, index) => {
+          const sixteenths = Math.round((from + ((to - from) * (at[index] ?? 0)) / 64) * 16);
+          return `${name}: ${sixteenths}/16 in`;
+        });
+        const { card } = make(fold, system, asIs ? {} : { given: `{ ${sizes.join(', ')} }` });
+        // Sizes that do not go together are refused, which is told elsewhere.
+        if (card === undefined) return;
+        const lines = recipeOf(card);
+        const yaml = recipeText(lines, undefined);
+        const recipe = valueAt(yamlMap(yaml), 'recipe');
+        if (recipe === undefined) throw new Error(yaml);
+        const again = cardFrom(recipe, system, system === 'inch' ? 'mm' : 'in');
+        const bare = ({ pieces }: Card) =>
+          pieces.map(({ width, height, creases: list }) => ({
+            width,
+            height,
+            creases: list.map(({ runs, at: where, fold: way }) => ({ runs, at: where, fold: way })),
+          }));
+        expect(bare(again)).toEqual(bare(card));
+        expect(recipeOf(again)).toEqual(lines);
       }),
       { numRuns: 60 },
     );

@@ -1,0 +1,197 @@
+import { readYaml } from '../../../plugins/content/index.ts';
+import {
+  assemble,
+  type Card,
+  closedPoses,
+  cuttingDrawing,
+  DEFAULT_MARKS,
+  dryFit,
+  type Fold,
+  foldCard,
+  isKnown,
+  type Kinds,
+  Length,
+  type MapNode,
+  makeCard,
+  orderPlies,
+  type PaperInUse,
+  type Problem,
+  panelsOf,
+  readFold,
+  recipeOf,
+  type Scene,
+  type SceneItem,
+  sayFinding,
+  SYSTEMS,
+  type System,
+  templatePages,
+} from '../../../plugins/engine/index.ts';
+
+/** How far a text went: no YAML, no fold, no card in some edition, or all the way in both. */
+export type End = 'no-yaml' | 'no-fold' | 'no-card' | 'folded';
+
+/** How far a text went, and the processor's milliseconds of each stage. */
+export interface Journey {
+  readonly end: End;
+  readonly problems: readonly Problem[];
+  readonly findings: number;
+  readonly ms: Readonly<Record<string, number>>;
+}
+
+export interface Road {
+  readonly kinds?: Kinds;
+  /** Every piece is drawn as well, and printed as a template. */
+  readonly draws?: boolean;
+  /** Parameters that a post gives. */
+  readonly given?: MapNode | undefined;
+}
+
+/** Keys of a kind's file that are for its page and not for the engine. */
+const PAGE_KEYS = ['summary', 'difficulty', 'sheet', 'invented'];
+
+/**
+ * A text from YAML to the order of plies, the dry fit and its sentences, in both editions and every pose.
+ *
+ * Throws when it ends in neither a located problem nor a result that can be said and drawn.
+ */
+export function goTheWholeWay(text: string, road: Road = {}): Journey {
+  const clock = new StageClock();
+  const { tree, problems } = clock.during('yaml', () => readYaml(text, 'fold.md'));
+  expectClear(problems);
+  if (tree?.kind !== 'map') {
+    if (tree === undefined && problems.length === 0 && text.trim() !== '') throw new Error('no tree and no problem');
+    return { end: 'no-yaml', problems, findings: 0, ms: clock.ms };
+  }
+  return goOn(tree, road, clock, problems);
+}
+
+/** As `goTheWholeWay`, from a tree. */
+export function goFromTree(tree: MapNode, road: Road = {}): Journey {
+  return goOn(tree, road, new StageClock(), []);
+}
+
+function goOn(tree: MapNode, road: Road, clock: StageClock, ofYaml: readonly Problem[]): Journey {
+  const { kinds, draws = false } = road;
+  const { fold, problems: ofFold } = clock.during('fold', () =>
+    readFold(tree, { alsoAllowed: PAGE_KEYS, ...(kinds && { kinds }) }),
+  );
+  expectClear(ofFold);
+  expectAnswer(fold, ofFold);
+  const problems = [...ofYaml, ...ofFold];
+  if (fold === undefined) return { end: 'no-fold', problems, findings: 0, ms: clock.ms };
+  let [end, findings]: [End, number] = ['folded', 0];
+  for (const system of SYSTEMS) {
+    const { card, problems: ofCard } = clock.during('card', () => makeCard(fold, requestFor(fold, system, road.given)));
+    expectClear(ofCard);
+    expectAnswer(card, ofCard);
+    problems.push(...ofCard);
+    if (card === undefined) end = 'no-card';
+    else findings += followCard(card, draws, clock);
+  }
+  return { end, problems, findings, ms: clock.ms };
+}
+
+function requestFor(fold: Fold, system: System, parameters: MapNode | undefined): Parameters<typeof makeCard>[1] {
+  return {
+    system,
+    mark: DEFAULT_MARKS[system],
+    units: fold.units,
+    parameters,
+    own: undefined,
+    recipe: fold.recipe,
+  };
+}
+
+/** Answers with the number of findings. */
+function followCard(card: Card, draws: boolean, clock: StageClock): number {
+  recipeOf(card);
+  const panelling = clock.during('panels', () => panelsOf(card));
+  const assembly = clock.during('assembly', () => assemble(card, panelling));
+  for (const stated of card.poses) {
+    const poses = clock.during('poses', () => closedPoses(assembly, stated));
+    for (const pose of poses) {
+      if (!isKnown(pose)) continue;
+      if (pose.gaps.some(({ mm }) => !(mm >= 0 && Number.isFinite(mm)))) throw new Error(`a gap of ${stated.name}`);
+      const { orders, count } = clock.during('plies', () => orderPlies(pose));
+      if (orders.length === 0 && count !== undefined && count !== 0n) throw new Error(`no orders of ${count}`);
+    }
+  }
+  const findings = clock.during('dryfit', () => dryFit(foldCard(card, paperFor(card))));
+  clock.during('wording', () => {
+    for (const finding of findings) {
+      const { says, remedy } = sayFinding(finding, card.system);
+      expectSaid(says);
+      if (remedy !== undefined) expectSaid(remedy);
+      if (finding.place.line < 1 || finding.place.column < 1) throw new Error(`no place: ${says}`);
+    }
+  });
+  if (draws) {
+    for (const piece of card.pieces)
+      expectFinite(clock.during('drawing', () => cuttingDrawing(piece, panelling, { system: card.system })));
+    const sheet = card.system === 'inch' ? 'letter' : 'a4';
+    const pages = clock.during('template', () =>
+      templatePages({ cards: [{ name: card.name, card, panelling }], system: card.system, sheet, title: card.name }),
+    );
+    pages.forEach(expectFinite);
+  }
+  return findings.length;
+}
+
+function paperFor({ pieces }: Card): PaperInUse {
+  const sheet = { name: 'US Letter', width: Length.fromInches('17/2'), height: Length.fromInches(11) };
+  return {
+    envelope: undefined,
+    clearance: Length.fromInches('1/4'),
+    sheets: Object.fromEntries(['', ...pieces.map(({ stock }) => stock)].map((role) => [role, sheet])),
+    promised: undefined,
+  };
+}
+
+/** A problem has a place, says what was written, what it takes and what to do. */
+function expectClear(problems: readonly Problem[]): void {
+  for (const { code, wrote, takes, remedy, place, path } of problems) {
+    if (!code || !wrote || !takes || !remedy) throw new Error(`a dumb problem: ${code} at ${path}: ${wrote}`);
+    if (!place.file || !(place.line >= 1) || !(place.column >= 1)) throw new Error(`${code} stands nowhere`);
+    for (const said of [takes, remedy]) expectSaid(said);
+  }
+}
+
+/** Either what was asked for or an error, never both and never neither. */
+function expectAnswer(made: unknown, problems: readonly Problem[]): void {
+  const failed = problems.some(({ severity }) => severity === 'error');
+  if ((made === undefined) !== failed) throw new Error(made === undefined ? 'no answer and no error' : 'an answer and an error');
+}
+
+function expectSaid(sentence: string): void {
+  if (sentence.trim() === '' || /\b(?:undefined|NaN|Infinity|null)\b|\[object/u.test(sentence))
+    throw new Error(`no sentence: ${sentence}`);
+}
+
+function expectFinite(scene: Scene): void {
+  const { width, height, items } = scene;
+  if (!(width > 0 && height > 0 && Number.isFinite(width * height))) throw new Error(`a scene of ${width} x ${height}`);
+  for (const item of items) if (!numbersOf(item).every(Number.isFinite)) throw new Error(`no place for a ${item.kind}`);
+}
+
+function numbersOf(value: SceneItem | object): number[] {
+  return Object.values(value).flatMap((one: unknown) =>
+    typeof one === 'number' ? [one] : typeof one === 'object' && one !== null ? numbersOf(one) : [],
+  );
+}
+
+/** Adds up what stages take of the processor, and of nobody else's. */
+class StageClock {
+  readonly ms: Record<string, number> = {};
+
+  during<T>(stage: string, work: () => T): T {
+    const before = process.threadCpuUsage();
+    try {
+      return work();
+    } catch (error) {
+      throw new Error(`in ${stage}: ${error instanceof Error ? error.message : String(error)}`, { cause: error });
+    } finally {
+      const { user, system } = process.threadCpuUsage(before);
+      this.ms[stage] = (this.ms[stage] ?? 0) + (user + system) / 1000;
+    }
+  }
+}
