@@ -1,4 +1,4 @@
-export { closedPose } from './closed-pose.ts';
-export { type Bounds, boundsOf } from './measure.ts';
-export { samePlacement } from './placement.ts';
-export * from './types.ts';
+export { assemble } from './assemble.ts';
+export { groundOf } from './ground.ts';
+export { type SpanningTree, spanningTree } from './spanning-tree.ts';
+export type * from './types.ts';

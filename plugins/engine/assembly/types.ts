@@ -1,65 +1,86 @@
-import type Fraction from 'fraction.js';
-import type { Point } from '../panels/index.ts';
+import type { Hinge, Panel, Panelling, PanelSlip, Stroke } from '../panels/index.ts';
+import type {
+  Card,
+  GlueJoin,
+  HangJoin,
+  Join,
+  PanelRef,
+  PinJoin,
+  RestJoin,
+  SlideJoin,
+  SlipJoin,
+  SlotJoin,
+} from '../spec/index.ts';
 
-/**
- * An exact rigid motion of the plane, from a panel's drawing to the closed card seen from the ground panel's face:
- * `x' = a x + b y + e`, `y' = c x + d y + f`. `faceUp` is false when the panel lies with its back up.
- */
-export interface Placement {
-  readonly a: Fraction;
-  readonly b: Fraction;
-  readonly c: Fraction;
-  readonly d: Fraction;
-  readonly e: Fraction;
-  readonly f: Fraction;
-  readonly faceUp: boolean;
+/** Two panels and what holds them to each other, by panel name. */
+export type Joint = HingeJoint | LaidJoint | SlipJoint | RestJoint | HangJoint;
+
+/** A crease between two panels of one piece: `b` on its left, `a` on its right. */
+export interface HingeJoint {
+  readonly is: 'hinge';
+  readonly a: string;
+  readonly b: string;
+  readonly hinge: Hinge;
 }
 
-export interface PlacedPanel {
-  readonly panel: string;
-  readonly piece: string;
-  readonly placement: Placement;
-  /** The panel's corners where they lie in the closed card. */
-  readonly outline: readonly Point[];
+/** `a` lies on `b`: glued, pinned, slid in or slotted. */
+export interface LaidJoint {
+  readonly is: 'glue' | 'pin' | 'slide' | 'slot';
+  readonly a: string;
+  readonly b: string;
+  readonly join: GlueJoin | PinJoin | SlideJoin | SlotJoin;
 }
 
-/** A flat pose of one piece or assembly, exact. */
-export interface FlatPose {
-  readonly pose: string;
-  /** The panel that stays put; its placement is the identity. */
-  readonly ground: string;
-  readonly panels: readonly PlacedPanel[];
+export interface SlipJoint {
+  readonly is: 'slip';
+  readonly a: string;
+  readonly b: string;
+  readonly join: SlipJoin;
+}
+
+export interface RestJoint {
+  readonly is: 'rest';
+  readonly a: string;
+  readonly b: string;
+  readonly join: RestJoin;
+}
+
+export interface HangJoint {
+  readonly is: 'hang';
+  readonly a: string;
+  readonly b: string;
+  readonly join: HangJoin;
+}
+
+/** A join that cannot be made as written: the panel is none, or one of several; or a piece is glued to itself. */
+export type JoinSlip =
+  | { readonly is: 'no-panel'; readonly join: Join; readonly ref: PanelRef }
+  | { readonly is: 'which-panel'; readonly join: Join; readonly ref: PanelRef; readonly choices: readonly string[] }
+  | { readonly is: 'to-itself'; readonly join: Join };
+
+/** A card as panels and what holds them: creases and joins alike. */
+export interface Assembly {
+  readonly card: Card;
+  /** By name. */
+  readonly panels: ReadonlyMap<string, Panel>;
+  readonly strokes: readonly Stroke[];
+  readonly joints: readonly Joint[];
   /**
-   * An order of plies from the bottom (away from the viewer) to the top, by panel name, in which no panel passes
-   * through another; undefined when there is none.
+   * Pieces that hang together, in file order of their first piece; the first holds the card's first piece. A piece with no
+   * join is one by itself.
    */
-  readonly plies: readonly string[] | undefined;
-  /** When there is no order of plies: the panels and crease that cannot be. */
-  readonly obstruction: Obstruction | undefined;
-  /** Bounding box of the placed panels. */
-  readonly box: {
-    readonly left: Fraction;
-    readonly top: Fraction;
-    readonly right: Fraction;
-    readonly bottom: Fraction;
-  };
+  readonly bodies: readonly Body[];
+  readonly slips: { readonly panels: readonly PanelSlip[]; readonly joins: readonly JoinSlip[] };
+  /** Panels that a name means, as in the panelling. */
+  readonly find: Panelling['find'];
 }
 
-/**
- * Why a piece cannot be folded flat.
- *
- * - `too-long`: `panel`, at the end of the strip, has to lie inside the fold of the panel beyond `crease` and is longer
- *   than that by `by` (millimetres). `cures` when taking off just that much makes the whole strip fold.
- * - `crossing`: `crease` and `other` cross in uncut paper and both shut, each with one direction along its whole length.
- * - `gap`: `panel` reached over `crease` does not lie where it does by another way round: the paper would tear.
- */
-export type Obstruction =
-  | {
-      readonly kind: 'too-long';
-      readonly panel: string;
-      readonly crease: string;
-      readonly by: Fraction;
-      readonly cures: boolean;
-    }
-  | { readonly kind: 'crossing'; readonly panel: string; readonly crease: string; readonly other: string }
-  | { readonly kind: 'gap'; readonly panel: string; readonly crease: string };
+export interface Body {
+  readonly pieces: readonly string[];
+  readonly panels: readonly string[];
+  /** Joints inside it: those of the spanning tree, breadth first from `ground`, and those that close loops. */
+  readonly tree: readonly Joint[];
+  readonly loops: readonly Joint[];
+  /** The usual ground: the largest panel of its first piece; of several alike the last. */
+  readonly ground: string;
+}
