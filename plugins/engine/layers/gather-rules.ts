@@ -1,0 +1,16 @@
+import { addHeld } from './held.ts';
+import { addOrders } from './orders-of-spots.ts';
+import { addPassings } from './passings.ts';
+import type { Piled } from './piled.ts';
+import { Rules } from './rules.ts';
+import type { Crossing } from './survey.ts';
+
+/** Everything that a pose says about which paper lies above which. */
+export function gatherRules(piled: Piled, crossings: readonly Crossing[]): Rules {
+  const rules = new Rules();
+  rules.variables = piled.overlaps.pairs.length;
+  addPassings(rules, piled, crossings);
+  addHeld(rules, piled);
+  addOrders(rules, piled);
+  return rules;
+}

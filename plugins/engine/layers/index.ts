@@ -1,0 +1,2 @@
+export { orderPlies } from './order-plies.ts';
+export type * from './types.ts';
