@@ -1,24 +1,57 @@
-import { boundsOf, type FlatPose, type PlacedPanel, samePlacement } from '../assembly/index.ts';
+import { boundsOf, samePlacement } from '../geometry/index.ts';
+import type { ClosedPose, PlacedPanel } from '../motion/index.ts';
+import type { PanelRef } from '../spec/index.ts';
 import { Length } from '../units/index.ts';
+import type { FoldedBody, FoldedCard } from './types.ts';
 
-/** Overall size of a closed piece, square to its ground panel. */
-export function closedSizeOf(pose: FlatPose): { width: Length; height: Length } {
+/** Overall size of a closed body, square to its ground panel. */
+export function closedSizeOf(pose: ClosedPose): { width: Length; height: Length } {
   return {
     width: Length.fromMm(pose.box.right.sub(pose.box.left)),
     height: Length.fromMm(pose.box.bottom.sub(pose.box.top)),
   };
 }
 
-/** The piece that a pose folds. */
-export function pieceOf(pose: FlatPose): string {
-  return pose.panels[0]?.piece ?? '';
+/** The pose of a body that closes: all angles known, joins meeting, plies in order. */
+export function closingPose({ pose, plies }: FoldedBody): ClosedPose | undefined {
+  return pose === undefined || pose.gaps.length > 0 || plies?.obstruction ? undefined : pose;
+}
+
+/** What everything should lie within when a body is closed. */
+export interface Cover {
+  /** As the maker knows it. */
+  readonly name: string;
+  /** Panel names. */
+  readonly panels: readonly string[];
+}
+
+/**
+ * The panels that the card says it closes within. When it says nothing: of several pieces the first; of one piece the largest
+ * leaf, since a piece cannot stick out past itself.
+ */
+export function coverOf(pose: ClosedPose, { piece, body }: FoldedBody, { card, assembly }: FoldedCard): Cover {
+  const here = new Set(pose.panels.map(({ panel }) => panel));
+  const panelsOfRef = (ref: PanelRef) => assembly.find(ref.piece, ref.part).filter(({ name }) => here.has(name));
+  const stated = card.closesWithin.filter((ref) => panelsOfRef(ref).length > 0);
+  if (stated.length > 0) {
+    const panels = stated.flatMap(panelsOfRef).map(({ name }) => name);
+    return { name: stated.map(({ text }) => text).join(' and '), panels };
+  }
+  if ((body?.pieces.length ?? 0) > 1) {
+    return {
+      name: piece.name,
+      panels: pose.panels.filter((one) => one.piece === piece.name).map(({ panel }) => panel),
+    };
+  }
+  const panels = largestLeaf(pose).map(({ panel }) => panel);
+  return { name: panels.join(' and '), panels };
 }
 
 /**
  * The panels that lie flat in one with each other: a flat crease between two panels parts nothing.
  * Panels that move alike without touching count as one too; in one piece of paper there are none such.
  */
-export function leavesOf(pose: FlatPose): readonly (readonly PlacedPanel[])[] {
+function leavesOf(pose: ClosedPose): readonly (readonly PlacedPanel[])[] {
   const leaves: PlacedPanel[][] = [];
   for (const panel of pose.panels) {
     const leaf = leaves.find(([first]) => first && samePlacement(first.placement, panel.placement));
@@ -29,30 +62,12 @@ export function leavesOf(pose: FlatPose): readonly (readonly PlacedPanel[])[] {
 }
 
 /** The leaf against which the others are held: the one with the largest outline, the ground panel's among equals. */
-export function coverOf(pose: FlatPose): readonly PlacedPanel[] {
+function largestLeaf(pose: ClosedPose): readonly PlacedPanel[] {
   const size = (leaf: readonly PlacedPanel[]): number => {
     const box = boundsOf(leaf.flatMap((panel) => panel.outline));
     return box.right.sub(box.left).mul(box.bottom.sub(box.top)).valueOf();
   };
   const hasGround = (leaf: readonly PlacedPanel[]): number =>
     leaf.some((panel) => panel.panel === pose.ground) ? 1 : 0;
-  return [...leavesOf(pose)].sort((a, b) => size(b) - size(a) || hasGround(b) - hasGround(a))[0] ?? [];
-}
-
-/**
- * The most panels that lie over one spot of the closed piece. Panels are taken as rectangles square to the ground
- * panel, which they are while every crease is square to the paper's edges.
- */
-export function thickestPile(pose: FlatPose): number {
-  const boxes = pose.panels.map((panel) => boundsOf(panel.outline));
-  const counts = boxes.flatMap((one) =>
-    boxes.map(
-      (other) =>
-        boxes.filter(
-          (box) =>
-            box.left.lte(one.left) && box.right.gt(one.left) && box.top.lte(other.top) && box.bottom.gt(other.top),
-        ).length,
-    ),
-  );
-  return Math.max(0, ...counts);
+  return leavesOf(pose).toSorted((a, b) => size(b) - size(a) || hasGround(b) - hasGround(a))[0] ?? [];
 }

@@ -3,6 +3,9 @@ import { closesFlat } from './checks/closes-flat.ts';
 import { declaredEqualities } from './checks/declared-equalities.ts';
 import { fitsEnvelope } from './checks/fits-envelope.ts';
 import { fitsSheet } from './checks/fits-sheet.ts';
+import { joinsAgree } from './checks/joins-agree.ts';
+import { joinsFound } from './checks/joins-found.ts';
+import { linesOnPaper } from './checks/lines-on-paper.ts';
 import { looksLikeHalf } from './checks/looks-like-half.ts';
 import { recipeAgrees } from './checks/recipe-agrees.ts';
 import { requirements } from './checks/requirements.ts';
@@ -10,15 +13,18 @@ import { scoresInside } from './checks/scores-inside.ts';
 import { sumOfPanels } from './checks/sum-of-panels.ts';
 import type { Finding, FoldedCard } from './types.ts';
 
-/** In the order in which a maker meets the questions: the paper, the scores, the folding, the envelope. */
+/** In the order in which a maker meets the questions: the paper, the scores, the joins, the folding, the envelope. */
 const CHECKS: readonly ((folded: FoldedCard) => Finding[])[] = [
   fitsSheet,
   scoresInside,
+  linesOnPaper,
   sumOfPanels,
   declaredEqualities,
   requirements,
   recipeAgrees,
   looksLikeHalf,
+  joinsFound,
+  joinsAgree,
   closesFlat,
   closedSize,
   fitsEnvelope,

@@ -1,30 +1,64 @@
-import { closedPose } from '../assembly/index.ts';
+import { type Assembly, assemble, type Body } from '../assembly/index.ts';
+import { orderPlies } from '../layers/index.ts';
+import { type ClosedPose, closedPoses, isKnown } from '../motion/index.ts';
 import { panelsOf } from '../panels/index.ts';
 import type { Card, Piece, Pose } from '../spec/index.ts';
-import type { FoldedCard } from './types.ts';
+import type { FoldedBody, FoldedCard } from './types.ts';
 
 /** What a post says of paper and envelope for one edition of a card. */
 export type PaperInUse = Pick<FoldedCard, 'asked' | 'envelope' | 'clearance' | 'sheets' | 'promised'>;
 
 /**
- * The card folded in its closed pose: the pose called `closed`, or every crease shut when there is none.
+ * The card folded in the pose in which it is posted, or with every crease shut when there is no such pose.
  *
- * The pieces that fold are folded; when none does, each flat piece is its own closed pose. A piece with a crease off
- * its paper, or two in one place, is left out, since it has no panels to speak of; `scores-inside` reports it.
+ * What folds or is joined is folded; when nothing is, each flat piece is its own closed pose. A piece with a band off its
+ * paper is not folded, since it has no panels to speak of; `scores-inside` reports it.
  */
 export function foldCard(card: Card, paper: PaperInUse): FoldedCard {
   const panelling = panelsOf(card);
-  const pose = card.poses.find(({ name }) => name === 'closed') ?? allShut(card);
-  const closed = closingPieces(card)
-    .filter(isScoredInside)
-    .map((piece) => closedPose(piece, panelling, pose));
-  return { card, panelling, closed, ...paper };
+  const assembly = assemble(card, panelling);
+  const posted = card.poses.find(({ name }) => name === card.posts) ?? allShut(card);
+  return { card, panelling, assembly, posted, closed: foldBodies(assembly, posted), ...paper };
 }
 
-/** The pieces whose closed pose matters: those that fold or, in a card without creases, all. */
-export function closingPieces(card: Card): readonly Piece[] {
-  const folding = card.pieces.filter((piece) => piece.creases.length > 0);
-  return folding.length > 0 ? folding : card.pieces;
+function foldBodies(assembly: Assembly, posted: Pose): FoldedBody[] {
+  const { card, bodies } = assembly;
+  const poses = closedPoses(assembly, posted);
+  const folding = bodies.filter((body) => body.tree.length > 0 || piecesOf(body, card).some(isFolding));
+  const closing = folding.length > 0 ? folding : bodies;
+  const folded = closing.flatMap((body): FoldedBody[] => {
+    const [piece] = piecesOf(body, card);
+    if (piece === undefined) return [];
+    const nothing = { piece, body, pose: undefined, unsolved: [], plies: undefined };
+    if (!piecesOf(body, card).every(isScoredInside)) return [nothing];
+    return poses
+      .filter((pose) => bodies[pose.body] === body)
+      .map((pose) =>
+        isKnown(pose) ? { ...nothing, pose, plies: pliesOf(pose) } : { ...nothing, unsolved: pose.creases },
+      );
+  });
+  return [...folded, ...card.pieces.filter((piece) => isFolding(piece) && !isIn(piece, bodies)).map(withoutPanels)];
+}
+
+function pliesOf(pose: ClosedPose): FoldedBody['plies'] {
+  return pose.flat && pose.gaps.length === 0 ? orderPlies(pose) : undefined;
+}
+
+function piecesOf(body: Body, card: Card): Piece[] {
+  return card.pieces.filter(({ name }) => body.pieces.includes(name));
+}
+
+function isIn(piece: Piece, bodies: readonly Body[]): boolean {
+  return bodies.some(({ pieces }) => pieces.includes(piece.name));
+}
+
+function withoutPanels(piece: Piece): FoldedBody {
+  return { piece, body: undefined, pose: undefined, unsolved: [], plies: undefined };
+}
+
+/** Something on it is creased. */
+export function isFolding(piece: Piece): boolean {
+  return piece.creases.length > 0 || piece.lines.some(({ does }) => does === 'crease');
 }
 
 /** Every panel has some width and height. */
@@ -33,10 +67,20 @@ export function isScoredInside(piece: Piece): boolean {
 }
 
 function allShut(card: Card): Pose {
+  const creasesOf = (piece: Piece): string[] => [
+    ...piece.creases.map(({ name }) => name),
+    ...piece.lines.filter(({ does }) => does === 'crease').map(({ name }) => name),
+  ];
   return {
     name: 'closed',
-    turns: card.pieces.flatMap((piece) =>
-      piece.creases.map((crease) => ({ piece: piece.name, crease: crease.name, turn: 'shut' as const })),
-    ),
+    turns: card.pieces.flatMap((piece) => creasesOf(piece).map((crease) => ({ piece: piece.name, crease, turn: 180 }))),
+    slides: [],
+    pins: [],
+    ground: undefined,
+    stands: [],
+    rests: false,
+    aside: [],
+    place: card.place,
+    path: '',
   };
 }

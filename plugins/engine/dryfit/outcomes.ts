@@ -5,7 +5,14 @@ import type { FindingState } from './types.ts';
 /** Which side of the closed card, seen from its cover. */
 export type Side = 'left' | 'right' | 'top' | 'bottom';
 
+/** Which way something lies off its place, seen from the cover: `above` is towards the reader. */
+export type Way = Side | 'above' | 'below';
+
 type Closed = { piece: string; width: Length; height: Length };
+type Out = Closed & { cover: string; panel: string; side: Side; by: Length };
+type OnPaper = { piece: string; line: string };
+/** `part` lands `by` off its place on `onto`, towards `way`. */
+type Missed = { part: string; onto: string; pose: string; by: Length; way: Way };
 type Promised = Closed & { promisedWidth: Length; promisedHeight: Length };
 /** Room left (less than zero: lacking) along the envelope's long and short sides. */
 type Room = { piece: string; envelope: string; along: Length; across: Length };
@@ -24,12 +31,47 @@ export interface Outcomes {
     'too-long': { piece: string; panel: string; crease: string; by: Length };
     'no-order': { piece: string; panel: string; crease: string; by: Length };
     crossing: { piece: string; crease: string; other: string };
-    gap: { piece: string; panel: string; crease: string };
+    'point-angles': { piece: string; creases: string };
+    'point-directions': { piece: string; creases: string };
+    'point-narrowest': { piece: string; creases: string };
+    through: { piece: string; panel: string; other: string; crease: string };
+    between: { piece: string; panel: string; part: string; onto: string };
+    circle: { piece: string; panels: string };
+    box: { piece: string; panels: number; deep: Length };
+    apart: { piece: string };
+    'not-known': { piece: string; pose: string; crease: string };
     'not-scored': { piece: string };
+  };
+  'lines-on-paper': {
+    'on-paper': { piece: string; lines: number };
+    'off-paper': OnPaper;
+    'divides-nothing': OnPaper & { stretch: number };
+    'stretch-count': OnPaper & { wrote: number; takes: number };
+    overlap: OnPaper & { other: string };
+    'window-off': OnPaper;
+    'window-edge': OnPaper;
+    'nothing-left': OnPaper;
+    'too-many-panels': OnPaper & { count: number; limit: number };
+  };
+  'joins-found': {
+    found: { joins: number };
+    'no-panel': { where: string; panel: string };
+    'which-panel': { where: string; panel: string; choices: string };
+    'to-itself': { where: string; panel: string };
+  };
+  'joins-agree': {
+    agree: { piece: string; loops: number; pose: string };
+    misses: Missed;
+    'wrong-setting': Missed & { settings: string };
+    'wrong-side': Missed & { glued: string; side: string };
+    tears: { piece: string; crease: string; panel: string; other: string; by: Length; pose: string; settings: string };
+    'foam-in-ring': { part: string; onto: string; foam: Length };
   };
   'closed-size': {
     within: Closed & { cover: string };
-    'sticks-out': Closed & { cover: string; panel: string; side: Side; by: Length };
+    'sticks-out': Out;
+    'turned-over': Out & { part: string; like: string };
+    box: Closed & { deep: Length };
     'as-promised': Closed;
     turned: Promised;
     'not-as-promised': Promised;
@@ -40,6 +82,7 @@ export interface Outcomes {
     tight: Room & { clearance: Length; next: string };
     'too-big': Room & { next: string };
     'no-envelope': { next: string };
+    box: { piece: string; deep: Length };
     'does-not-close': { piece: string };
   };
   'fits-sheet': {
@@ -80,6 +123,16 @@ export interface Outcomes {
   requirements: {
     holds: { that: string; left: Length | number; right: Length | number };
     broken: { that: string; otherwise: string; left: Length | number; right: Length | number };
+    /** It fails in an edition whose size comes from the table of local sizes. */
+    'broken-locally': {
+      that: string;
+      otherwise: string;
+      left: Length | number;
+      right: Length | number;
+      local: string;
+      home: string;
+      parameters: string;
+    };
   };
   'looks-like-half': {
     even: { piece: string; half: Length; total: Length };
@@ -106,12 +159,42 @@ export const OUTCOME_STATES: { readonly [C in CheckName]: { readonly [O in Outco
     'too-long': 'fail',
     'no-order': 'fail',
     crossing: 'fail',
-    gap: 'fail',
+    'point-angles': 'fail',
+    'point-directions': 'fail',
+    'point-narrowest': 'fail',
+    through: 'fail',
+    between: 'fail',
+    circle: 'fail',
+    box: 'pass',
+    apart: 'untested',
+    'not-known': 'untested',
     'not-scored': 'untested',
+  },
+  'lines-on-paper': {
+    'on-paper': 'pass',
+    'off-paper': 'fail',
+    'divides-nothing': 'fail',
+    'stretch-count': 'fail',
+    overlap: 'question',
+    'window-off': 'fail',
+    'window-edge': 'fail',
+    'nothing-left': 'fail',
+    'too-many-panels': 'fail',
+  },
+  'joins-found': { found: 'pass', 'no-panel': 'fail', 'which-panel': 'fail', 'to-itself': 'fail' },
+  'joins-agree': {
+    agree: 'pass',
+    misses: 'fail',
+    'wrong-setting': 'fail',
+    'wrong-side': 'fail',
+    tears: 'fail',
+    'foam-in-ring': 'question',
   },
   'closed-size': {
     within: 'pass',
     'sticks-out': 'question',
+    'turned-over': 'fail',
+    box: 'pass',
     'as-promised': 'pass',
     turned: 'question',
     'not-as-promised': 'fail',
@@ -122,6 +205,7 @@ export const OUTCOME_STATES: { readonly [C in CheckName]: { readonly [O in Outco
     tight: 'question',
     'too-big': 'fail',
     'no-envelope': 'untested',
+    box: 'untested',
     'does-not-close': 'untested',
   },
   'fits-sheet': { fits: 'pass', 'too-big': 'fail', 'no-sheet': 'untested' },
@@ -141,6 +225,6 @@ export const OUTCOME_STATES: { readonly [C in CheckName]: { readonly [O in Outco
     'scores-descend': 'question',
     'piece-unknown': 'untested',
   },
-  requirements: { holds: 'pass', broken: 'fail' },
+  requirements: { holds: 'pass', broken: 'fail', 'broken-locally': 'fail' },
   'looks-like-half': { even: 'pass', uneven: 'question' },
 };

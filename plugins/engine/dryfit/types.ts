@@ -1,7 +1,9 @@
-import type { FlatPose } from '../assembly/index.ts';
+import type { Assembly, Body } from '../assembly/index.ts';
 import type { Place } from '../diagnostics/index.ts';
+import type { PlyOrders } from '../layers/index.ts';
+import type { ClosedPose } from '../motion/index.ts';
 import type { Panelling } from '../panels/index.ts';
-import type { Card } from '../spec/index.ts';
+import type { Card, Piece, Pose } from '../spec/index.ts';
 import type { Length, NamedSize } from '../units/index.ts';
 
 /**
@@ -40,10 +42,13 @@ export type Fact = Length | number | string | readonly Length[];
 export interface FoldedCard {
   readonly card: Card;
   readonly panelling: Panelling;
+  readonly assembly: Assembly;
+  /** The pose in which it is posted. */
+  readonly posted: Pose;
   /** Where a post asks for this card; undefined for a kind by itself. Cures that belong in the post point there. */
   readonly asked?: { readonly place: Place; readonly path: string } | undefined;
-  /** One for each piece that folds, in the closed pose. */
-  readonly closed: readonly FlatPose[];
+  /** What folds or is joined, as posted, in the order of the bodies; in a card of loose flat pieces, each of them. */
+  readonly closed: readonly FoldedBody[];
   readonly envelope: { readonly size: NamedSize; readonly place: Place; readonly path: string } | undefined;
   /** Least total room to be left in an envelope, across and along. */
   readonly clearance: Length;
@@ -53,6 +58,20 @@ export interface FoldedCard {
   readonly promised:
     | { readonly width: Length; readonly height: Length; readonly place: Place; readonly path: string }
     | undefined;
+}
+
+/** One body of the card in the pose in which it is posted, or why it could not be folded. */
+export interface FoldedBody {
+  /** Its first piece, which gives it a name. */
+  readonly piece: Piece;
+  /** Undefined when no panel is left of the piece. */
+  readonly body: Body | undefined;
+  /** Undefined when its scores do not divide it, or the pose leaves creases to be solved. */
+  readonly pose: ClosedPose | undefined;
+  /** Creases that the pose leaves to be solved. */
+  readonly unsolved: readonly { readonly piece: string; readonly crease: string }[];
+  /** Undefined when the pose is unknown or not flat, or its joins do not meet. */
+  readonly plies: PlyOrders | undefined;
 }
 
 export interface SheetInUse {

@@ -1,3 +1,4 @@
+import Fraction from 'fraction.js';
 import {
   type Band,
   type Card,
@@ -6,9 +7,11 @@ import {
   type FoldedCard,
   foldCard,
   Length,
+  type Outline,
   type PaperInUse,
   type Piece,
   type Place,
+  type Pose,
   type RecipeStep,
   type System,
 } from '../../../plugins/engine/index.ts';
@@ -39,11 +42,30 @@ export function piece(name: string, across: Side, down: Side, unit: (text: strin
     columns,
     rows,
     creases: [...creasesOf(across, columns, 'down', path), ...creasesOf(down, rows, 'across', path)],
+    outline: rectangle(Length.sum(columns.map(({ size }) => size)), Length.sum(rows.map(({ size }) => size))),
+    lines: [],
+    windows: [],
+    away: [],
+    shapes: [],
+    spots: [],
+    thick: undefined,
     stock: 'cover',
     grain: undefined,
     place: PLACE,
     path,
   };
+}
+
+/** The edge of a rectangle, clockwise on the drawing from its top left corner. */
+export function rectangle(width: Length, height: Length): Outline {
+  const nought = new Fraction(0);
+  const corners = [
+    { x: nought, y: nought },
+    { x: width.mm, y: nought },
+    { x: width.mm, y: height.mm },
+    { x: nought, y: height.mm },
+  ];
+  return corners.map((from, i) => ({ is: 'line' as const, from, to: corners[(i + 1) % 4] ?? from }));
 }
 
 function bandsOf(side: Side, unit: (text: string) => Length): Band[] {
@@ -78,7 +100,13 @@ export function card(pieces: readonly Piece[], more: Partial<Card> = {}): Card {
     mark: system === 'inch' ? Length.fromInches('1/16') : Length.fromMm('1/2'),
     parameters: [],
     pieces,
+    joins: [],
+    fillings: [],
     poses: [pose('closed', pieces)],
+    motions: [],
+    actsAs: undefined,
+    posts: 'closed',
+    closesWithin: [],
     requirements: [],
     equalities: [],
     lesson: [],
@@ -87,16 +115,35 @@ export function card(pieces: readonly Piece[], more: Partial<Card> = {}): Card {
   };
 }
 
-/** Every crease shut but those named. */
-export function pose(name: string, pieces: readonly Piece[], flat: readonly string[] = []) {
-  const turns = pieces.flatMap((one) =>
-    one.creases.map((crease) => ({
-      piece: one.name,
-      crease: crease.name,
-      turn: flat.includes(crease.name) ? ('flat' as const) : ('shut' as const),
-    })),
+/** Every crease shut but those named, band creases and lines alike. */
+export function pose(name: string, pieces: readonly Piece[], flat: readonly string[] = []): Pose {
+  const turn = (crease: string): number => (flat.includes(crease) ? 0 : 180);
+  return posed(
+    name,
+    pieces.flatMap((one) => creaseNames(one).map((crease) => ({ piece: one.name, crease, turn: turn(crease) }))),
   );
-  return { name, turns };
+}
+
+/** A pose that says just this of creases. */
+export function posed(name: string, turns: Pose['turns'], more: Partial<Pose> = {}): Pose {
+  return {
+    name,
+    turns,
+    slides: [],
+    pins: [],
+    ground: undefined,
+    stands: [],
+    rests: false,
+    aside: [],
+    place: PLACE,
+    path: `poses.${name}`,
+    ...more,
+  };
+}
+
+function creaseNames(one: Piece): string[] {
+  const lines = one.lines.filter(({ does }) => does === 'crease');
+  return [...one.creases, ...lines].map(({ name }) => name);
 }
 
 /** A recipe step as it reads: sheet, the side it is scored along, and scores as `2 3/4 mountain`. */

@@ -4,11 +4,16 @@ import {
   cuttingWords,
   Length,
   type Piece,
+  panelsOf,
   recipeWords,
   type System,
 } from '../../../plugins/engine/index.ts';
 import { everyKind } from '../drawings/every-kind.ts';
 import { cardOf, inches, millimetres, pieceOf } from '../drawings/pieces.ts';
+
+function wordsOf(piece: Piece, system: System, hand?: 'left' | 'right'): readonly string[] {
+  return cuttingWords(piece, panelsOf(cardOf(system, piece)), { system, hand });
+}
 
 interface Made {
   readonly width: Length;
@@ -61,7 +66,7 @@ describe.each(everyKind())('$name', ({ system, card }) => {
   it('can be made from the words, by either hand, in sentences of at most 25 words', () => {
     for (const piece of card.pieces) {
       for (const hand of ['right', 'left'] as const) {
-        const words = cuttingWords(piece, { system, hand });
+        const words = cuttingWords(piece, panelsOf(card), { system, hand });
         expectMade(piece, words);
         expectShort(words);
         expect(words.some((sentence) => sentence.startsWith('The grain of the paper runs'))).toBe(
@@ -89,7 +94,7 @@ describe('the words of a piece', () => {
   );
 
   it('say a piece that is scored both ways', () => {
-    expect(cuttingWords(lid, { system: 'inch' })).toEqual([
+    expect(wordsOf(lid, 'inch')).toEqual([
       'Cut the box lid, a piece 7 1/16 in wide and 5 9/16 in high.',
       'The grain of the paper runs from left to right.',
       'Lay it face up.',
@@ -103,7 +108,7 @@ describe('the words of a piece', () => {
       'A valley fold brings the faces together.',
       'A mountain fold brings the backs together.',
     ]);
-    expectMade(lid, cuttingWords(lid, { system: 'inch', hand: 'left' }));
+    expectMade(lid, wordsOf(lid, 'inch', 'left'));
   });
 
   it('say a recipe as makers do', () => {
@@ -128,7 +133,7 @@ describe('the words of a piece', () => {
         inches('4'),
       );
     for (const system of ['inch', 'metric'] as const) {
-      expectShort(cuttingWords(strip(system), { system }));
+      expectShort(wordsOf(strip(system), system));
       expectShort(recipeWords(strip(system), system));
       expect(
         recipeWords(strip(system), system)
@@ -139,7 +144,8 @@ describe('the words of a piece', () => {
   });
 
   it('say every piece of a card in its order', () => {
-    const words = cardWords(cardOf('metric', pieceOf('mat', millimetres('100'), millimetres('120')), lid));
+    const card = cardOf('metric', pieceOf('mat', millimetres('100'), millimetres('120')), lid);
+    const words = cardWords(card, panelsOf(card));
     expect(words.filter((sentence) => sentence.startsWith('Cut'))).toEqual([
       'Cut the mat, a piece 100 mm wide and 120 mm high.',
       'Cut the box lid, a piece 179.39 mm wide and 141.29 mm high.',

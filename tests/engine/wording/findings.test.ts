@@ -18,6 +18,7 @@ const closed = { piece: 'base', width: a, height: b };
 const promised = { ...closed, promisedWidth: b, promisedHeight: b };
 const room = { piece: 'base', envelope: 'US A2', along: c, across: c };
 const sum = { piece: 'base', side: 'wide' as const, declared: b, total: a, panel: 'back', by: c };
+const missed = { part: 'bridge.span', onto: 'base.wing', pose: 'closed', by: b, way: 'left' as const };
 const difference = { first: 'base.front', second: 'base.back', firstValue: a, secondValue: b, by: c };
 
 /** Facts for every outcome that a check can return; the compiler asks for each of them, and for its own facts. */
@@ -28,12 +29,47 @@ const SAMPLES: { readonly [C in CheckName]: { readonly [O in OutcomeName<C>]: Ou
     'too-long': { piece: 'base', panel: 'base.foot', crease: 'turn', by: c },
     'no-order': { piece: 'base', panel: 'base.foot', crease: 'turn', by: c },
     crossing: { piece: 'base', crease: 'half', other: 'spine' },
-    gap: { piece: 'base', panel: 'base.foot', crease: 'turn' },
+    'point-angles': { piece: 'base', creases: 'half, rising, falling' },
+    'point-directions': { piece: 'base', creases: 'half, rising, falling' },
+    'point-narrowest': { piece: 'base', creases: 'half, rising, falling' },
+    through: { piece: 'base', panel: 'base.foot', other: 'base.back', crease: 'turn' },
+    between: { piece: 'base', panel: 'base.foot', part: 'mat', onto: 'base.back' },
+    circle: { piece: 'base', panels: 'base.foot, base.back, mat' },
+    box: { piece: 'base', panels: 5, deep: b },
+    apart: { piece: 'base' },
+    'not-known': { piece: 'base', pose: 'closed', crease: 'spine' },
     'not-scored': { piece: 'base' },
+  },
+  'lines-on-paper': {
+    'on-paper': { piece: 'base', lines: 1 },
+    'off-paper': { piece: 'base', line: 'slit' },
+    'divides-nothing': { piece: 'base', line: 'half', stretch: 2 },
+    'stretch-count': { piece: 'base', line: 'half', wrote: 1, takes: 3 },
+    overlap: { piece: 'base', line: 'half', other: 'spine' },
+    'window-off': { piece: 'base', line: 'porthole' },
+    'window-edge': { piece: 'base', line: 'porthole' },
+    'nothing-left': { piece: 'base', line: '' },
+    'too-many-panels': { piece: 'base', line: '', count: 600, limit: 500 },
+  },
+  'joins-found': {
+    found: { joins: 2 },
+    'no-panel': { where: 'mat onto base.front', panel: 'base.front' },
+    'which-panel': { where: 'mat onto base.front', panel: 'base.front', choices: 'base.front.1, base.front.2' },
+    'to-itself': { where: 'base.front onto base.front', panel: 'base.front' },
+  },
+  'joins-agree': {
+    agree: { piece: 'base', loops: 2, pose: 'closed' },
+    misses: missed,
+    'wrong-setting': { ...missed, settings: 'inner: flat, corner: flat' },
+    'wrong-side': { ...missed, way: 'above', glued: 'bridge.tab', side: 'back' },
+    tears: { piece: 'base', crease: 'half', panel: 'base.1', other: 'base.2', by: c, pose: 'closed', settings: '' },
+    'foam-in-ring': { part: 'mat', onto: 'base.front', foam: c },
   },
   'closed-size': {
     within: { ...closed, cover: 'base.back' },
     'sticks-out': { ...closed, cover: 'base.back', panel: 'base.flap', side: 'left', by: c },
+    'turned-over': { ...closed, cover: 'base', panel: 'mat', side: 'left', by: c, part: 'mat', like: 'back' },
+    box: { ...closed, deep: b },
     'as-promised': closed,
     turned: promised,
     'not-as-promised': promised,
@@ -44,6 +80,7 @@ const SAMPLES: { readonly [C in CheckName]: { readonly [O in OutcomeName<C>]: Ou
     tight: { ...room, clearance: c, next: 'US A6' },
     'too-big': { ...room, along: less, next: '' },
     'no-envelope': { next: 'US A2' },
+    box: { piece: 'base', deep: b },
     'does-not-close': { piece: 'base' },
   },
   'fits-sheet': {
@@ -84,6 +121,15 @@ const SAMPLES: { readonly [C in CheckName]: { readonly [O in OutcomeName<C>]: Ou
   requirements: {
     holds: { that: 'width >= depth', left: b, right: a },
     broken: { that: 'width >= depth', otherwise: 'Make it wider.', left: a, right: b },
+    'broken-locally': {
+      that: 'width >= depth',
+      otherwise: 'Make it wider.',
+      left: a,
+      right: b,
+      local: 'ISO A6',
+      home: 'US A2',
+      parameters: '`width` and `height`',
+    },
   },
   'looks-like-half': {
     even: { piece: 'base', half: a, total: b },
@@ -110,7 +156,7 @@ const EVERY: Finding[] = Object.entries(SAMPLES).flatMap(([check, outcomes]) =>
 );
 
 /** Words of geometry that no crafter uses, and signs of a fact that was missing. */
-const NEVER = /taco|tortilla|obstruction|residual|polygon|undefined|null|NaN|\[object|\s{2}|``/i;
+const NEVER = /taco|tortilla|kawasaki|maekawa|vertex|obstruction|residual|polygon|undefined|null|NaN|\[object|\s{2}|``/i;
 
 describe('wording of findings', () => {
   it.each(SYSTEMS)('says every outcome in whole sentences, in one system of units: %s', (system) => {

@@ -1,62 +1,85 @@
-import { type Bounds, boundsOf, type FlatPose } from '../../assembly/index.ts';
+import type { LaidJoint } from '../../assembly/index.ts';
+import { type ClosedPose, type Overhang, overhangs } from '../../motion/index.ts';
 import type { Piece } from '../../spec/index.ts';
 import { Length } from '../../units/index.ts';
-import { closedSizeOf, coverOf, pieceOf } from '../closed-shape.ts';
+import { type Cover, closedSizeOf, closingPose, coverOf } from '../closed-shape.ts';
 import { finding } from '../finding.ts';
-import { closingPieces } from '../fold-card.ts';
+import { measured } from '../lengths.ts';
 import type { Side } from '../outcomes.ts';
-import type { Finding, FoldedCard } from '../types.ts';
+import { gluedByOtherSide, poseOf } from '../remake.ts';
+import type { Finding, FoldedBody, FoldedCard } from '../types.ts';
 
 /**
- * The size of each closed piece, what sticks out past its cover, and whether the first piece closes to the size that
- * was promised. Sides are those of the closed card, seen from the face of its ground panel.
+ * The size of each closed body, what sticks out past its cover, and whether the first body closes to the size that was
+ * promised. Sides are those of the closed card, seen from the face of its ground panel.
  */
 export function closedSize(folded: FoldedCard): Finding[] {
-  return closingPieces(folded.card).flatMap((piece, index) => {
-    const pose = folded.closed.find((one) => pieceOf(one) === piece.name);
-    if (pose === undefined || pose.obstruction) {
+  return folded.closed.flatMap((body, index) => {
+    const { piece } = body;
+    const pose = closingPose(body);
+    if (pose === undefined)
       return [finding('closed-size', 'does-not-close', { facts: { piece: piece.name }, at: piece })];
-    }
     const promise = index === 0 ? againstPromise(piece, pose, folded) : [];
-    return [...outline(piece, pose), ...promise];
+    return [...(pose.flat ? outline(body, pose, folded) : boxed(piece, pose)), ...promise];
   });
 }
 
-function outline(piece: Piece, pose: FlatPose): Finding[] {
-  const cover = coverOf(pose);
-  const coverBox = boundsOf(cover.flatMap((panel) => panel.outline));
-  const name = cover.map((panel) => panel.panel).join(' and ');
+/** What stands up is seen from above: a lid is wider than its box, and that is no fault. */
+function boxed(piece: Piece, pose: ClosedPose): Finding[] {
+  const deep = Length.fromMm(pose.deep);
+  const facts = { piece: piece.name, ...closedSizeOf(pose), deep };
+  return [finding('closed-size', 'box', { facts, at: piece, figure: deep })];
+}
+
+function outline(body: FoldedBody, pose: ClosedPose, folded: FoldedCard): Finding[] {
+  const { piece } = body;
+  const cover = coverOf(pose, body, folded);
   const size = closedSizeOf(pose);
-  const out = sidesPast(pose.box, coverBox);
+  const out = worstBySide(overhangs(pose, cover.panels));
   if (out.length === 0) {
-    const facts = { piece: piece.name, ...size, cover: name };
-    return [
-      finding('closed-size', 'within', { facts, at: piece, figure: Length.zero, limit: Length.zero, witness: name }),
-    ];
+    const facts = { piece: piece.name, ...size, cover: cover.name };
+    const shown = { figure: Length.zero, limit: Length.zero, witness: cover.name };
+    return [finding('closed-size', 'within', { facts, at: piece, ...shown })];
   }
-  return out.map(({ side, by }) => {
-    const panel = pose.panels.find((one) => reaches(boundsOf(one.outline), pose.box, side))?.panel ?? '';
-    const facts = { piece: piece.name, ...size, cover: name, panel, side, by };
-    return finding('closed-size', 'sticks-out', { facts, at: piece, figure: by, limit: Length.zero, witness: panel });
+  const turned = turnedOverIn(body, folded, cover);
+  return out.map(({ panel, side, mm }) => {
+    const by = measured(mm);
+    const facts = { piece: piece.name, ...size, cover: cover.name, panel, side, by };
+    const shown = { at: turned?.join ?? piece, figure: by, limit: Length.zero, witness: panel };
+    if (turned === undefined) return finding('closed-size', 'sticks-out', { facts, ...shown });
+    const like = 'partSide' in turned.join ? turned.join.partSide : 'back';
+    const more = { part: turned.join.part.text, like };
+    return finding('closed-size', 'turned-over', { facts: { ...facts, ...more }, ...shown });
   });
 }
 
-function sidesPast(box: Bounds, cover: Bounds): { side: Side; by: Length }[] {
-  const past: { side: Side; by: Length }[] = [
-    { side: 'left', by: Length.fromMm(cover.left.sub(box.left)) },
-    { side: 'right', by: Length.fromMm(box.right.sub(cover.right)) },
-    { side: 'top', by: Length.fromMm(cover.top.sub(box.top)) },
-    { side: 'bottom', by: Length.fromMm(box.bottom.sub(cover.bottom)) },
-  ];
-  return past.filter(({ by }) => by.isPositive);
+const SIDES: readonly Side[] = ['left', 'right', 'top', 'bottom'];
+
+/** A micrometre is nothing to a ruler: of overhangs alike the first in the file is named. */
+const ALIKE_MM = 1e-3;
+
+function worstBySide(found: readonly Overhang[]): Overhang[] {
+  return SIDES.flatMap((side) => {
+    const here = found.filter((one) => one.side === side);
+    const most = here.reduce((mm, one) => Math.max(mm, one.mm), 0);
+    return here.filter(({ mm }) => mm > most - ALIKE_MM).slice(0, 1);
+  });
 }
 
-function reaches(panel: Bounds, whole: Bounds, side: Side): boolean {
-  return panel[side].equals(whole[side]);
+/** A join of like sides that turns its part over, when nothing would stick out if it did not. */
+function turnedOverIn({ body }: FoldedBody, { assembly, posted }: FoldedCard, cover: Cover): LaidJoint | undefined {
+  if (body === undefined) return undefined;
+  for (const joint of body.tree) {
+    if (joint.is !== 'glue' || joint.join.is !== 'glue' || joint.join.partSide !== joint.join.ontoSide) continue;
+    const other = gluedByOtherSide(assembly, body, joint);
+    const pose = other && poseOf(other.assembly, other.body, posted);
+    if (pose?.gaps.length === 0 && overhangs(pose, cover.panels).length === 0) return joint;
+  }
+  return undefined;
 }
 
 /** A difference of less than a mark cannot be seen on the edition's ruler: a promise in the other system is kept so. */
-function againstPromise(piece: Piece, pose: FlatPose, { card, promised }: FoldedCard): Finding[] {
+function againstPromise(piece: Piece, pose: ClosedPose, { card, promised }: FoldedCard): Finding[] {
   if (promised === undefined) return [];
   const { width, height } = closedSizeOf(pose);
   const same = (a: Length, b: Length): boolean => a.minus(b).abs().lessThan(card.mark);

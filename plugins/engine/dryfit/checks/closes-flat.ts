@@ -1,47 +1,90 @@
-import type { FlatPose, Obstruction } from '../../assembly/index.ts';
-import type { Piece } from '../../spec/index.ts';
+import type { Obstruction } from '../../layers/index.ts';
+import type { ClosedPose } from '../../motion/index.ts';
+import type { Card } from '../../spec/index.ts';
 import { Length } from '../../units/index.ts';
-import { pieceOf, thickestPile } from '../closed-shape.ts';
 import { finding } from '../finding.ts';
-import { closingPieces } from '../fold-card.ts';
-import type { Finding, FoldedCard } from '../types.ts';
+import { measured } from '../lengths.ts';
+import type { Finding, FoldedBody, FoldedCard } from '../types.ts';
 
-/** Whether each piece can be folded shut without one panel passing through another. */
-export function closesFlat({ card, closed }: FoldedCard): Finding[] {
-  return closingPieces(card).map((piece) => {
-    const pose = closed.find((one) => pieceOf(one) === piece.name);
+/** Whether each body can be folded as it is posted without one panel passing through another. */
+export function closesFlat({ card, closed, posted }: FoldedCard): Finding[] {
+  return closed.map((body): Finding => {
+    const { piece, pose, plies, unsolved } = body;
+    const [left] = unsolved;
+    if (left) {
+      const facts = { piece: piece.name, pose: posted.name, crease: left.crease };
+      return finding('closes-flat', 'not-known', { facts, at: posted, witness: left.crease });
+    }
     if (pose === undefined) return finding('closes-flat', 'not-scored', { facts: { piece: piece.name }, at: piece });
-    if (pose.obstruction) return obstructed(piece, pose.obstruction);
-    return flat(piece, pose);
+    if (pose.gaps.length > 0) return finding('closes-flat', 'apart', { facts: { piece: piece.name }, at: piece });
+    if (plies?.obstruction) return obstructed(body, plies.obstruction, card);
+    return closes(body, pose, plies?.deepest ?? 0);
   });
 }
 
-function flat(piece: Piece, pose: FlatPose): Finding {
-  if (piece.creases.length === 0) {
-    return finding('closes-flat', 'one-panel', { facts: { piece: piece.name }, at: piece, figure: 1 });
+function closes({ piece, plies: orders }: FoldedBody, pose: ClosedPose, plies: number): Finding {
+  const panels = pose.panels.length;
+  if (!pose.flat) {
+    const deep = Length.fromMm(pose.deep);
+    return finding('closes-flat', 'box', { facts: { piece: piece.name, panels, deep }, at: piece, figure: deep });
   }
-  const plies = thickestPile(pose);
-  const facts = { piece: piece.name, plies, panels: pose.panels.length };
-  return finding('closes-flat', 'flat', { facts, at: piece, figure: plies, witness: pose.plies?.join(', ') ?? '' });
+  if (panels === 1) return finding('closes-flat', 'one-panel', { facts: { piece: piece.name }, at: piece, figure: 1 });
+  const facts = { piece: piece.name, plies, panels };
+  const witness = orders?.orders[0]?.plies?.join(', ') ?? '';
+  return finding('closes-flat', 'flat', { facts, at: piece, figure: plies, witness });
 }
 
-function obstructed(piece: Piece, obstruction: Obstruction): Finding {
-  const crease = piece.creases.find(({ name }) => name === obstruction.crease);
-  const at = crease ?? piece;
-  switch (obstruction.kind) {
-    case 'crossing': {
-      const facts = { piece: piece.name, crease: obstruction.crease, other: obstruction.other };
-      return finding('closes-flat', 'crossing', { facts, at, witness: obstruction.crease });
-    }
-    case 'gap': {
-      const facts = { piece: piece.name, panel: obstruction.panel, crease: obstruction.crease };
-      return finding('closes-flat', 'gap', { facts, at, witness: obstruction.panel });
-    }
+function obstructed({ piece }: FoldedBody, obstruction: Obstruction, card: Card): Finding {
+  const whole = piece.name;
+  switch (obstruction.is) {
     case 'too-long': {
-      const by = Length.fromMm(obstruction.by);
-      const facts = { piece: piece.name, panel: obstruction.panel, crease: obstruction.crease, by };
+      const by = measured(obstruction.mm);
+      const facts = { piece: obstruction.piece, panel: obstruction.panel, crease: obstruction.crease, by };
+      const at = creaseAt(card, obstruction.piece, obstruction.crease) ?? piece;
       const shown = { facts, at, figure: by, limit: Length.zero, witness: obstruction.panel };
       return finding('closes-flat', obstruction.cures ? 'too-long' : 'no-order', shown);
     }
+    case 'vertex':
+      return atVertex(obstruction, card, piece);
+    case 'through': {
+      const facts = { piece: whole, panel: obstruction.panel, other: obstruction.other, crease: obstruction.crease };
+      const at = creaseAt(card, obstruction.piece, obstruction.crease) ?? piece;
+      return finding('closes-flat', 'through', { facts, at, witness: obstruction.panel });
+    }
+    case 'between': {
+      const { a, b } = obstruction.joint;
+      const at = 'join' in obstruction.joint ? obstruction.joint.join : piece;
+      const facts = { piece: whole, panel: obstruction.panel, part: a, onto: b };
+      return finding('closes-flat', 'between', { facts, at, witness: obstruction.panel });
+    }
+    case 'circle': {
+      const facts = { piece: whole, panels: obstruction.panels.join(', ') };
+      return finding('closes-flat', 'circle', { facts, at: piece, witness: obstruction.panels[0] ?? '' });
+    }
   }
+}
+
+const AT_VERTEX = {
+  angles: 'point-angles',
+  directions: 'point-directions',
+  'smallest-sector': 'point-narrowest',
+} as const;
+
+function atVertex(obstruction: Obstruction & { is: 'vertex' }, card: Card, whole: FoldedBody['piece']): Finding {
+  const creases = [...new Set(obstruction.creases)];
+  const [crease = '', other = ''] = creases;
+  const piece = card.pieces.find(({ name }) => name === obstruction.piece);
+  const at = creaseAt(card, obstruction.piece, crease) ?? whole;
+  const shown = { at, witness: crease };
+  const isBand = (name: string): boolean => piece?.creases.some((one) => one.name === name) ?? false;
+  if (obstruction.why === 'directions' && creases.length === 2 && creases.every(isBand)) {
+    return finding('closes-flat', 'crossing', { facts: { piece: obstruction.piece, crease, other }, ...shown });
+  }
+  const facts = { piece: obstruction.piece, creases: creases.join(', ') };
+  return finding('closes-flat', AT_VERTEX[obstruction.why], { facts, ...shown });
+}
+
+function creaseAt(card: Card, piece: string, crease: string): Pick<Finding, 'place' | 'path'> | undefined {
+  const found = card.pieces.find(({ name }) => name === piece);
+  return [...(found?.creases ?? []), ...(found?.lines ?? [])].find(({ name }) => name === crease);
 }

@@ -1,26 +1,29 @@
-import type { FlatPose } from '../../assembly/index.ts';
+import type { ClosedPose } from '../../motion/index.ts';
 import { Length, systemOf, toMarks } from '../../units/index.ts';
-import { closedSizeOf, pieceOf } from '../closed-shape.ts';
+import { closedSizeOf, closingPose } from '../closed-shape.ts';
 import { finding } from '../finding.ts';
-import { closingPieces } from '../fold-card.ts';
 import { nextSize, roomIn, type Sides, sidesOf } from '../sizes.ts';
 import type { Finding, FoldedCard } from '../types.ts';
 
 /**
  * Whether the closed card goes into its envelope, either way round, with the room that the maker wants left in all
- * along each side. The figure is the lesser room. Where several pieces fold, the one with least room decides.
+ * along each side. The figure is the lesser room. Where several bodies fold, the one with least room decides.
  *
  * The room wanted is a habit, not a rule: it is put on the edition's marks, 1/8 in as 3 mm, so that the same card does not
  * pass in one edition and look tight in the other for a twentieth of a millimetre.
  */
 export function fitsEnvelope(folded: FoldedCard): Finding[] {
-  const { card, closed, envelope } = folded;
+  const { card, envelope } = folded;
   const clearance = toMarks(folded.clearance, card.mark, 'nearest');
-  const unclosed = closingPieces(card).find(
-    (piece) => !closed.some((pose) => pieceOf(pose) === piece.name && pose.obstruction === undefined),
-  );
+  const unclosed = folded.closed.find((body) => closingPose(body) === undefined)?.piece;
   if (unclosed) return [finding('fits-envelope', 'does-not-close', { facts: { piece: unclosed.name }, at: unclosed })];
-  const whole = outermost(closed);
+  const closed = folded.closed.flatMap(({ piece, pose }) => (pose ? [{ piece, pose }] : []));
+  const box = closed.find(({ pose }) => !pose.flat);
+  if (box) {
+    const facts = { piece: box.piece.name, deep: Length.fromMm(box.pose.deep) };
+    return [finding('fits-envelope', 'box', { facts, at: box.piece })];
+  }
+  const whole = outermost(closed.map(({ pose }) => pose));
   if (envelope === undefined) {
     const next = nextSize('envelope', card.system, whole, clearance);
     return [
@@ -29,8 +32,8 @@ export function fitsEnvelope(folded: FoldedCard): Finding[] {
   }
   const outer = sidesOf(envelope.size);
   const room = roomIn(outer, whole);
-  const tightest = closed.find((pose) => roomIn(outer, sidesOf(closedSizeOf(pose))).least.equals(room.least));
-  const piece = tightest ? pieceOf(tightest) : '';
+  const tightest = closed.find(({ pose }) => roomIn(outer, sidesOf(closedSizeOf(pose))).least.equals(room.least));
+  const piece = tightest?.piece.name ?? '';
   const facts = { piece, envelope: envelope.size.name, along: room.along, across: room.across };
   const shown = { at: envelope, figure: room.least, limit: clearance, witness: piece };
   if (!room.least.lessThan(clearance)) {
@@ -44,8 +47,8 @@ export function fitsEnvelope(folded: FoldedCard): Finding[] {
   ];
 }
 
-/** The longest and the widest that any closed piece reaches. */
-function outermost(closed: readonly FlatPose[]): Sides {
+/** The longest and the widest that any closed body reaches. */
+function outermost(closed: readonly ClosedPose[]): Sides {
   return closed
     .map((pose) => sidesOf(closedSizeOf(pose)))
     .reduce((a, b) => ({ long: Length.larger(a.long, b.long), short: Length.larger(a.short, b.short) }), {

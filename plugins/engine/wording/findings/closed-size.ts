@@ -6,7 +6,14 @@ export const closedSize: Sentences<'closed-size'> = {
   }),
   'sticks-out': ({ piece, width, height, cover, panel, side, by }, words) => ({
     says: `Closed, ${named(piece)} is ${words.size(width, height)}: ${named(panel)} sticks out ${words.length(by)} past ${named(cover)} ${where(side)}.`,
-    remedy: `If that is not meant, shorten ${named(panel)} by ${words.length(by)}.`,
+    remedy: `If that is not meant, shorten ${named(panel)} by ${words.length(by)}; if it is, name the panels that the card lies within, under \`closes-within\`.`,
+  }),
+  'turned-over': ({ piece, width, height, cover, panel, side, by, part, like }, words) => ({
+    says: `Closed, ${named(piece)} is ${words.size(width, height)}: glued ${like} to ${like}, ${named(part)} is turned over, and ${named(panel)} sticks out ${words.length(by)} past ${named(cover)} ${where(side)}.`,
+    remedy: `Glue ${named(part)} by its ${like === 'back' ? 'face' : 'back'}: leave out \`${like} of\`, or write it only once.`,
+  }),
+  box: ({ piece, width, height, deep }, words) => ({
+    says: `As it is posted, ${named(piece)} is ${words.size(width, height)} and ${words.length(deep)} deep.`,
   }),
   'as-promised': ({ piece, width, height }, words) => ({
     says: `Closed, ${named(piece)} is ${words.size(width, height)}, the size that is promised.`,

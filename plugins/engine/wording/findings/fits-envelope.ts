@@ -23,6 +23,9 @@ export const fitsEnvelope: Sentences<'fits-envelope'> = {
         ? `Name the envelope you use, or make the card smaller.`
         : `Add \`envelope: ${next}\`: it is the smallest of the usual envelopes that the card fits.`,
   }),
+  box: ({ piece, deep }, words) => ({
+    says: `No envelope was tried, because ${named(piece)} is posted standing up, ${words.length(deep)} deep.`,
+  }),
   'does-not-close': ({ piece }) => ({
     says: `The envelope was not tried, because ${named(piece)} does not close.`,
   }),

@@ -5,6 +5,9 @@ import { closesFlat } from './closes-flat.ts';
 import { declaredEqualities } from './declared-equalities.ts';
 import { fitsEnvelope } from './fits-envelope.ts';
 import { fitsSheet } from './fits-sheet.ts';
+import { joinsAgree } from './joins-agree.ts';
+import { joinsFound } from './joins-found.ts';
+import { linesOnPaper } from './lines-on-paper.ts';
 import { looksLikeHalf } from './looks-like-half.ts';
 import { recipeAgrees } from './recipe-agrees.ts';
 import { requirements } from './requirements.ts';
@@ -21,6 +24,9 @@ export const CHECK_LABELS: { readonly [C in CheckName]: string } = {
   requirements: 'What the fold asks for',
   'recipe-agrees': 'Recipe',
   'looks-like-half': 'Half fold',
+  'lines-on-paper': 'Lines',
+  'joins-found': 'Joins',
+  'joins-agree': 'Joins meet',
   'closes-flat': 'Folds flat',
   'closed-size': 'Closed size',
   'fits-envelope': 'Envelope',
@@ -34,6 +40,9 @@ const SENTENCES: { readonly [C in CheckName]: Sentences<C> } = {
   requirements,
   'recipe-agrees': recipeAgrees,
   'looks-like-half': looksLikeHalf,
+  'lines-on-paper': linesOnPaper,
+  'joins-found': joinsFound,
+  'joins-agree': joinsAgree,
   'closes-flat': closesFlat,
   'closed-size': closedSize,
   'fits-envelope': fitsEnvelope,

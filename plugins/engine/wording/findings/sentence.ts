@@ -46,13 +46,18 @@ export function inSeries(items: readonly string[]): string {
 }
 
 /** `1 panel`, `2 panels`. */
-export function counted(count: number, thing: string): string {
-  return `${count} ${thing}${count === 1 ? '' : 's'}`;
+export function counted(count: number, thing: string, things = `${thing}s`): string {
+  return `${count} ${count === 1 ? thing : things}`;
 }
 
 /** A name as it stands in the maker's file. */
 export function named(name: string): string {
   return `\`${name}\``;
+}
+
+/** Names that a fact holds in one string, as `a` and `b`. */
+export function listed(names: string): string {
+  return inSeries(names.split(', ').map(named));
 }
 
 /** The article before the name of a size: `a US A2`, `an ISO C6`, `an 8 1/2 x 11 in`. */
