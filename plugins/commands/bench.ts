@@ -1,9 +1,11 @@
 /**
  * `npm run bench [-- --posts N] [--rounds N]`: how long a build takes against plain Astro on the same Markdown, with
- * caches empty and full, and where a post's time goes. Each round runs both sites in turn; medians are compared.
+ * caches empty and full, where a post's time goes, and how long a card takes to fold. Each round runs both sites in turn;
+ * medians are compared.
  */
 import { parseArgs } from 'node:util';
 import { compareBuilds } from '../../tests/bench/compare-builds.ts';
+import { medianOf, timeFolds } from '../../tests/bench/fold-times.ts';
 import { generatePosts } from '../../tests/bench/generate-posts.ts';
 import { timePostStages } from '../../tests/bench/post-stages.ts';
 import { timeReferenceLoop } from '../../tests/bench/reference-loop.ts';
@@ -15,6 +17,13 @@ const posts = generatePosts(Number(values.posts));
 
 console.log(`${posts.length} posts, each with its own sizes\n`);
 console.log(`reference loop  ${timeReferenceLoop().toFixed(0)} ms of the processor\n`);
+
+const { kinds, large } = timeFolds();
+console.log('ms from sizes to the order of plies, median by the clock');
+for (const { name, panels, ms } of [...kinds].sort((a, b) => b.ms - a.ms)) sayFold(name, panels, ms);
+sayFold('median of the kinds', undefined, medianOf(kinds.map(({ ms }) => ms)), 'aim under 3');
+sayFold(large.name, large.panels, large.ms, 'aim under 50');
+console.log();
 
 console.log('ms of the processor, a post, by stage');
 for (const [stage, ms] of Object.entries(await timePostStages(posts))) {
@@ -32,6 +41,11 @@ for (const [heat, { ours, plain }, aim] of [
 ] as const) {
   sayRow(`${heat}, s`, ours.seconds, plain.seconds, aim);
   sayRow(`${heat}, s of CPU`, ours.cpu, plain.cpu, '');
+}
+
+function sayFold(name: string, panels: number | undefined, ms: number, aim = ''): void {
+  const many = panels === undefined ? '' : `${panels} panels`;
+  console.log(`  ${name.padEnd(26)}${many.padStart(11)}${ms.toFixed(2).padStart(9)}  ${aim}`.trimEnd());
 }
 
 function sayRow(name: string, ours: number, plain: number, aim: string): void {

@@ -1,11 +1,13 @@
-/** `npm run dryfit [-- FILE...] [--json] [--out FILE]`: folds posts and folds before anybody cuts paper. */
-import { existsSync, statSync, writeFileSync } from 'node:fs';
+/** `npm run dryfit [-- FILE...] [--json] [--out FILE] [--read]`: folds posts and folds before anybody cuts paper. */
+import { existsSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join, relative, resolve, sep } from 'node:path';
 import { parseArgs, styleText } from 'node:util';
 import {
   type DryFitReport,
   exitCodeOf,
+  exitCodeOfLesson,
   foldFiles,
+  foldLesson,
   type Library,
   readContent,
   readLibrary,
@@ -13,9 +15,10 @@ import {
   reportOf,
   type SourceFile,
   sayCounts,
+  sayLesson,
   sayReport,
 } from '../content/index.ts';
-import { nearestName, type Problem } from '../engine/index.ts';
+import { formatProblem, nearestName, type Problem } from '../engine/index.ts';
 import { PROJECT } from './support/project.ts';
 
 const HELP = `npm run dryfit [-- FILE...] [--json] [--out FILE]
@@ -25,15 +28,19 @@ Folds cards in the computer and says what works and what does not, in inches and
   FILE        posts or fold files, wherever they lie; without any, all posts and folds of the blog
   --json      prints the report for other programs
   --out FILE  writes the report into a file; as for other programs when FILE ends in .json or --json is given
+  --read      reads the prose of a lesson instead, from the files or as it is pasted (end it with Ctrl-D), and prints a
+              recipe for a post, its dry fit, and whatever of the lesson is not in the recipe
   --help      prints this
 
-Ends with 0 when nothing fails, 1 when a finding fails, 2 when a file cannot be read or has an error in it.
+Ends with 0 when nothing fails, 1 when a finding fails, 2 when a file cannot be read or has an error in it,
+or when no recipe can be read in a lesson.
 With --json write \`npm run --silent dryfit -- --json\`, since npm prints lines of its own.
 `;
 
 const OPTIONS = {
   json: { type: 'boolean' },
   out: { type: 'string' },
+  read: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
 } as const;
 
@@ -41,6 +48,7 @@ interface Wish {
   readonly files: readonly string[];
   readonly json: boolean;
   readonly out: string | undefined;
+  readonly read: boolean;
   readonly help: boolean;
 }
 
@@ -56,6 +64,7 @@ function run(args: readonly string[]): number {
     process.stdout.write(HELP);
     return 0;
   }
+  if (wish.read) return readLessons(wish.files);
   const report = fold(wish.files);
   return hand(report, wish) ? exitCodeOf(report) : 2;
 }
@@ -81,7 +90,37 @@ function readArguments(args: readonly string[]): Wish | string {
     if (token.name !== 'out' && token.value !== undefined) return `--${token.name} takes no value.`;
   }
   const { values, positionals } = parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true });
-  return { files: positionals, json: values.json ?? false, out: values.out, help: values.help ?? false };
+  const { json = false, out, read = false, help = false } = values;
+  if (read && (json || out !== undefined)) return '--read prints a recipe to paste; it takes no --json and no --out.';
+  return { files: positionals, json, out, read, help };
+}
+
+/** Prints the recipe of each lesson. The worst of their answers counts. */
+function readLessons(named: readonly string[]): number {
+  const { library } = readLibrary(readContent(PROJECT));
+  const files = named.length === 0 ? [pasted()] : named.map((name) => findFile(name, library, 'the prose of a lesson'));
+  const codes = files.map((file, index) => {
+    if (index > 0) process.stdout.write('\n');
+    if ('code' in file) {
+      process.stdout.write(`${paint(formatProblem(file), 'error')}\n`);
+      return 2;
+    }
+    const lesson = foldLesson(file, library);
+    process.stdout.write(sayLesson(lesson, paint));
+    return exitCodeOfLesson(lesson);
+  });
+  return Math.max(...codes);
+}
+
+/** What comes in by standard input. */
+function pasted(): SourceFile {
+  if (process.stdin.isTTY) process.stderr.write('Paste the lesson, then press Enter and Ctrl-D.\n');
+  try {
+    return { path: 'lesson', text: readFileSync(process.stdin.fd, 'utf8') };
+  } catch {
+    // Nothing is connected there: nothing has been pasted.
+    return { path: 'lesson', text: '' };
+  }
 }
 
 /** npm goes to the project's folder first; names of files count from where the person stands. */
@@ -107,7 +146,7 @@ function fold(named: readonly string[]): DryFitReport {
 }
 
 /** The file under a name, or why it cannot be read. */
-function findFile(name: string, library: Library | undefined): SourceFile | Problem {
+function findFile(name: string, library: Library | undefined, takes = 'a post or a fold file'): SourceFile | Problem {
   const path = resolve(standingAt(), name);
   const inside = relative(PROJECT, path);
   const shown = inside.startsWith('..') || resolve(PROJECT, inside) !== path ? name : inside.split(sep).join('/');
@@ -116,11 +155,11 @@ function findFile(name: string, library: Library | undefined): SourceFile | Prob
     if (statSync(path).isDirectory() && existsSync(index)) return readSource(index, `${shown}/index.md`);
     return readSource(path, shown);
   } catch (error) {
-    return unreadable(shown, name, error, library);
+    return unreadable(shown, name, error, library, takes);
   }
 }
 
-function unreadable(shown: string, name: string, error: unknown, library: Library | undefined): Problem {
+function unreadable(shown: string, name: string, error: unknown, library: Library | undefined, takes: string): Problem {
   const { code } = error as NodeJS.ErrnoException;
   const files = [...(library?.posts.values() ?? []), ...(library?.folds.values() ?? [])].map(({ file }) => file);
   const id = name.replace(/\.md$/, '').split(/[/\\]/).at(-1) ?? '';
@@ -132,7 +171,7 @@ function unreadable(shown: string, name: string, error: unknown, library: Librar
     place: { file: shown, line: 1, column: 1 },
     path: '',
     wrote: name,
-    takes: 'a post or a fold file',
+    takes,
     remedy:
       code === 'ENOENT' || code === 'ENOTDIR'
         ? near === undefined

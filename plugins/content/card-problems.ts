@@ -1,4 +1,4 @@
-import { type Fold, nearestName, type Problem, type SourceNode } from '../engine/index.ts';
+import { nearestName, type Problem, type SourceNode } from '../engine/index.ts';
 import { distinctSlips } from './distinct.ts';
 import { blogOfDefaults } from './entries/blog.ts';
 import { cardsOf } from './entries/cards.ts';
@@ -23,19 +23,20 @@ export function cardProblems(
     const kind = spec.kind === undefined ? undefined : folds.get(spec.kind.text);
     if (spec.kind !== undefined && kind === undefined) return readLesson(spec, units).problems;
     const rule = ruleOf(spec, kind, units);
+    const editions = editionsFrom(units).map((system) => makeEdition(rule, system, blog ?? blogOfDefaults()));
+    const pieces = editions[0]?.card?.pieces ?? rule.fold?.pieces;
     const problems = [
       ...rule.problems,
-      ...(rule.fold === undefined ? [] : roleProblems(spec, rule.fold)),
-      ...distinctSlips(
-        editionsFrom(units).flatMap((system) => makeEdition(rule, system, blog ?? blogOfDefaults()).problems),
-      ),
+      ...(pieces === undefined ? [] : roleProblems(spec, pieces)),
+      ...distinctSlips(editions.flatMap((edition) => edition.problems)),
     ];
     return problems.map((problem) => ({ ...problem, path: pathOfPlace(tree, problem.place) || problem.path }));
   });
 }
 
-function roleProblems(spec: CardSpec, fold: Fold): readonly Problem[] {
-  const roles = [...new Set(fold.pieces.map((piece) => piece.stock))].sort();
+/** Papers and fillings are bound to supplies by their roles. */
+function roleProblems(spec: CardSpec, pieces: readonly { readonly stock: string }[]): readonly Problem[] {
+  const roles = [...new Set(pieces.map((piece) => piece.stock))].sort();
   return Object.entries(spec.stock).flatMap(([role, supply]): Problem[] => {
     if (roles.includes(role)) return [];
     const near = nearestName(role, roles) ?? (roles.length === 1 ? roles[0] : undefined);

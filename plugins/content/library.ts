@@ -2,7 +2,7 @@ import { hasErrors, type Problem, type SourceNode } from '../engine/index.ts';
 import { cardProblems } from './card-problems.ts';
 import { sortedProblems } from './distinct.ts';
 import { readBlog } from './entries/blog.ts';
-import { readFoldFile } from './entries/fold.ts';
+import { readFoldFile, treesOf } from './entries/fold.ts';
 import { readPost } from './entries/post.ts';
 import { readSupply } from './entries/supply.ts';
 import { readTechnique } from './entries/technique.ts';
@@ -41,7 +41,8 @@ export function buildLibrary(files: ContentFiles): ReadLibrary {
 /** As `buildLibrary`, but with all that could be read, whatever else is wrong. */
 export function readLibrary(files: ContentFiles): ReadLibrary {
   const blog = files.blog === undefined ? undefined : readBlog(files.blog);
-  const folds = readShelf(files.folds, readFoldFile);
+  const kinds = treesOf(files.folds);
+  const folds = readShelf(files.folds, (file) => readFoldFile(file, kinds));
   const supplies = readShelf(files.supplies, readSupply);
   const techniques = readShelf(files.techniques, readTechnique);
   const posts = readShelf(files.posts, readPost);

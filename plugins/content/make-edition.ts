@@ -10,6 +10,7 @@ import {
   type System,
   systemOf,
   type Unit,
+  withAdditions,
 } from '../engine/index.ts';
 import { foldOf } from './entries/fold.ts';
 import type { Blog, CardSpec, FoldKind } from './entries/types.ts';
@@ -35,10 +36,15 @@ export interface CardRule {
 /** Reads the rule of a post's card: that of its kind, or its recipe alone. */
 export function ruleOf(spec: CardSpec, kind: FoldKind | undefined, units: Unit | undefined): CardRule {
   const { steps, problems } = readLesson(spec, units);
-  if (kind !== undefined) return { spec, fold: foldOf(kind), lesson: steps, units, problems };
+  if (kind !== undefined) return { spec, fold: withAdded(foldOf(kind), spec, units), lesson: steps, units, problems };
   const fold =
     steps.length === 0 || hasErrors(problems) ? undefined : recipeFold(spec.name ?? 'Card', steps, spec.place);
-  return { spec, fold, lesson: [], units, problems };
+  return { spec, fold: fold && withAdded(fold, spec, units), lesson: [], units, problems };
+}
+
+/** What a post adds is part of its card's rule; its problems come with the card. */
+function withAdded(fold: Fold, { add, path }: CardSpec, units: Unit | undefined): Fold {
+  return add === undefined ? fold : withAdditions(fold, { node: add, units, path: joinPath(path, 'add') });
 }
 
 /** The recipe of a card, when it has one. */

@@ -1,10 +1,10 @@
 import { type Card, type PaperInUse, readSize, type SheetInUse, type System, type Unit } from '../engine/index.ts';
-import type { Blog, CardSpec, PerEdition, Supply, WrittenText } from './entries/types.ts';
+import type { Blog, CardSpec, FoldKind, PerEdition, Supply, WrittenText } from './entries/types.ts';
 import { checkedLength, readSheetOrEnvelope } from './measures.ts';
 
 /**
  * Sheets, envelope and promised size of a card in its edition. A sheet is that of the card, else of the supply in its
- * role, else the blog's usual one. Texts that name none are left out: they were told when the file was read.
+ * role, else of the kind, else the blog's usual one. Texts that name none are left out: they were told when the file was read.
  *
  * @param spec undefined for a kind at its defaults
  * @param units of bare numbers in the post
@@ -12,12 +12,13 @@ import { checkedLength, readSheetOrEnvelope } from './measures.ts';
 export function paperOf(
   card: Card,
   spec: CardSpec | undefined,
+  kind: FoldKind | undefined,
   stock: Readonly<Record<string, Supply>>,
   units: Unit | undefined,
   blog: Blog,
 ): PaperInUse {
   const { system } = card;
-  const usual = sheetOf(blog.sheets[system], blog.units);
+  const usual = sheetIn(kind?.sheet[system], kind?.units) ?? sheetOf(blog.sheets[system], blog.units);
   const own = sheetIn(spec?.sheet[system], units);
   const sheets: Record<string, SheetInUse> = {};
   for (const role of new Set(card.pieces.map((piece) => piece.stock))) {

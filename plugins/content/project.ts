@@ -1,8 +1,9 @@
 import {
   type Card,
+  type ClosedPose,
   dryFit,
   type Finding,
-  type FlatPose,
+  type FoldedBody,
   foldCard,
   type Panelling,
   type PaperInUse,
@@ -48,8 +49,10 @@ export interface CardEdition {
   readonly system: System;
   readonly card: Card;
   readonly panelling: Panelling;
-  /** One for each piece that folds. */
-  readonly closed: readonly FlatPose[];
+  /** What folds or is joined, as posted, with its order of plies. */
+  readonly bodies: readonly FoldedBody[];
+  /** Those of them whose closed pose is known. */
+  readonly closed: readonly ClosedPose[];
   readonly findings: readonly Finding[];
   /** The sheet that the first piece is cut from. */
   readonly sheetName: string;
@@ -90,7 +93,7 @@ function computeCard(
   const rule = ruleOf(spec, kind, post.units);
   const made = eachSystem((system) => {
     const { card, problems } = makeEdition(rule, system, blog);
-    const edition = card && editionOf(card, paperOf(card, spec, stock, post.units, blog));
+    const edition = card && editionOf(card, paperOf(card, spec, kind, stock, post.units, blog));
     return { edition, problems };
   });
   const ofEditions = editionsFrom(post.units).flatMap((system) => made[system].problems);
@@ -109,7 +112,7 @@ export function computeKind(
   const fold = foldOf(kind);
   const made = eachSystem((system) => {
     const { card, problems } = makeKind(fold, system, library.blog);
-    const edition = card && editionOf(card, paperOf(card, undefined, {}, undefined, library.blog));
+    const edition = card && editionOf(card, paperOf(card, undefined, kind, {}, undefined, library.blog));
     return { edition, problems };
   });
   const problems = distinctSlips(editionsFrom(fold.units).flatMap((system) => made[system].problems));
@@ -125,7 +128,8 @@ function editionOf(card: Card, paper: PaperInUse): CardEdition {
     system: card.system,
     card,
     panelling: folded.panelling,
-    closed: folded.closed,
+    bodies: folded.closed,
+    closed: folded.closed.flatMap(({ pose }) => pose ?? []),
     findings: dryFit(folded),
     sheetName: (paper.sheets[role] ?? paper.sheets[''])?.name ?? '',
     envelopeName: paper.envelope?.size.name,

@@ -1,6 +1,7 @@
 import {
+  type Card,
   type Finding,
-  type FlatPose,
+  type FoldedBody,
   formatLength,
   Length,
   type Piece,
@@ -72,9 +73,11 @@ export function summariseEdition(edition: CardEdition): EditionSummary {
       word: parameter.word ?? null,
       from: figure(parameter.from),
       to: figure(parameter.to),
+      local: parameter.local ?? null,
     })),
     pieces: card.pieces.map((piece) => summarisePiece(piece, length)),
-    closed: edition.closed.map((pose) => summariseClosed(pose, length)),
+    joins: card.joins.map(summariseJoin),
+    closed: edition.bodies.flatMap((body) => summariseClosed(body, length)),
     findings: edition.findings.map((finding) => summariseFinding(finding, system)),
   };
 }
@@ -96,16 +99,41 @@ function summarisePiece(piece: Piece, length: (value: Length) => LengthSummary):
     columns: bands(piece.columns),
     rows: bands(piece.rows),
     creases: piece.creases.map(({ name, runs, at, fold }) => ({ name, runs, at: length(at), fold })),
+    lines: piece.lines.map((line) => summariseLine(line, length)),
   };
 }
 
-function summariseClosed(pose: FlatPose, length: (value: Length) => LengthSummary): EditionSummary['closed'][number] {
+function summariseJoin({ is, text, part, onto, implied }: Card['joins'][number]): EditionSummary['joins'][number] {
+  return { is, says: text, part: part.text, onto: onto.text, implied };
+}
+
+function summariseLine(
+  { name, does, from, to, folds }: Piece['lines'][number],
+  length: (value: Length) => LengthSummary,
+): EditionSummary['pieces'][number]['lines'][number] {
+  const point = ({ x, y }: typeof from) => ({ x: length(Length.fromMm(x)), y: length(Length.fromMm(y)) });
+  return { name, does, from: point(from), to: point(to), folds: [...folds] };
+}
+
+function summariseClosed(
+  { piece, body, pose, plies }: FoldedBody,
+  length: (value: Length) => LengthSummary,
+): EditionSummary['closed'] {
+  if (pose === undefined) return [];
   const { left, top, right, bottom } = pose.box;
-  return {
-    piece: pose.panels[0]?.piece ?? '',
-    width: length(Length.fromMm(right.sub(left))),
-    height: length(Length.fromMm(bottom.sub(top))),
-  };
+  return [
+    {
+      piece: piece.name,
+      pieces: [...(body?.pieces ?? [])],
+      pose: pose.pose,
+      width: length(Length.fromMm(right.sub(left))),
+      height: length(Length.fromMm(bottom.sub(top))),
+      deep: length(Length.fromMm(pose.deep)),
+      flat: pose.flat,
+      orders: plies?.count?.toString() ?? null,
+      plies: plies?.orders[0]?.plies === undefined ? null : [...plies.orders[0].plies],
+    },
+  ];
 }
 
 function summariseFinding(finding: Finding, system: System): FindingSummary {

@@ -11,12 +11,12 @@ import {
   type Card,
   cuttingDrawing,
   dryFit,
-  type FoldedCard,
   foldCard,
   Length,
   makeCard,
   type PageScene,
   type Panelling,
+  type PaperInUse,
   panelsOf,
   renderSvg,
   type Scene,
@@ -80,7 +80,7 @@ async function timeEach<In, Out>(
   return { outputs, ms: (user + system) / 1000 / inputs.length };
 }
 
-const PAPER: Omit<FoldedCard, 'card' | 'panelling' | 'closed'> = {
+const PAPER: PaperInUse = {
   envelope: undefined,
   clearance: Length.fromInches('1/8'),
   sheets: {},

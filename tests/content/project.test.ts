@@ -48,9 +48,23 @@ describe('a project', () => {
 
   test('has its card in both editions, each on its own marks', () => {
     const project = projectOf('fold: side-fold');
-    // 4 1/4 x 5 1/2 in is a US A2 card (common practice); to the nearest half millimetre it is 108 x 139.5.
+    // 4 1/4 x 5 1/2 in is a US A2 card from US Letter (common practice). Converted it would be 108 x 139.5 mm, which suits no
+    // metric sheet or envelope: the metric card is ISO A6 from ISO A4 (ISO 216).
     expect(closedSize(project, 'inch')).toEqual([107.95, 139.7]);
-    expect(closedSize(project, 'metric')).toEqual([108, 139.5]);
+    expect(closedSize(project, 'metric')).toEqual([105, 148]);
+    const { inch, metric } = project.cards[0]?.editions ?? {};
+    expect([inch?.sheetName, metric?.sheetName]).toEqual(['US Letter', 'ISO A4']);
+    for (const edition of [inch, metric]) {
+      expect(edition?.findings.filter(({ check }) => check === 'fits-sheet').map(({ state }) => state)).toEqual([
+        'pass',
+      ]);
+    }
+  });
+
+  test('of another size is put on the marks of each edition', () => {
+    // 4 1/4 x 5 in is in no table: 107.95 -> 108 mm, 127 mm.
+    const project = projectOf('fold: { side-fold: { height: 5 } }');
+    expect(closedSize(project, 'metric')).toEqual([108, 127]);
   });
 
   test('gives an edition its own parameters: half an A4 sheet is an A6 card (ISO 216)', () => {

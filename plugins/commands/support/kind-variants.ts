@@ -20,7 +20,7 @@ type Setting = readonly [parameter: string, text: string];
 
 /**
  * A kind at its defaults and with each parameter at either end of its range, or at each of its words. Where an end is
- * out of another parameter's range, that one is set to an end of its own too.
+ * out of another parameter's range, that one is set to an end of its own too, and so on for up to three.
  *
  * Throws when a kind cannot be made at its defaults or at an end that it allows: that is a slip in the kind.
  */
@@ -36,8 +36,7 @@ export function variantsOf(fold: Fold, system: System): readonly KindVariant[] {
   if (defaults === undefined) throw new Error(`${fold.name} cannot be made at its defaults`);
   const extremes = defaults.card.parameters.flatMap((parameter) => extremesOf(parameter, fold, system));
   const variants = extremes.map((extreme) => {
-    const pairs = extremes.filter(([name]) => name !== extreme[0]).map((other) => [extreme, other]);
-    for (const settings of [[extreme], ...pairs]) {
+    for (const settings of settingsWith(extreme, extremes)) {
       const made = make(settings);
       if (made !== undefined) return made;
     }
@@ -46,11 +45,27 @@ export function variantsOf(fold: Fold, system: System): readonly KindVariant[] {
   return [defaults, ...variants];
 }
 
+/** One setting alone, then with one, two and three others, each of another parameter. */
+function* settingsWith(first: Setting, all: readonly Setting[]): Generator<readonly Setting[]> {
+  let grown: readonly (readonly Setting[])[] = [[first]];
+  for (let count = 0; count <= MOST_OTHERS; count++) {
+    yield* grown;
+    grown = grown.flatMap((settings) => {
+      const last = settings.length === 1 ? -1 : all.indexOf(settings.at(-1) ?? first);
+      const free = all.slice(last + 1).filter(([name]) => settings.every(([taken]) => taken !== name));
+      return free.map((other) => [...settings, other]);
+    });
+  }
+}
+
+const MOST_OTHERS = 3;
+
 function extremesOf(parameter: CardParameter, fold: Fold, system: System): readonly Setting[] {
   const words = fold.parameters.find(({ name }) => name === parameter.name)?.choices.map(({ word }) => word) ?? [];
   const ends = [parameter.from, parameter.to].flatMap((end) => {
     if (end === undefined) return [];
-    return [typeof end === 'number' ? String(end) : formatLength(end, system)];
+    if (typeof end === 'number') return [parameter.angle ? `${end} deg` : String(end)];
+    return [formatLength(end, system)];
   });
   return [...ends, ...words].map((text) => [parameter.name, text]);
 }

@@ -2,6 +2,7 @@ import { hasErrors, type Problem, type SourceNode } from '../../engine/index.ts'
 import { cardProblems } from '../card-problems.ts';
 import { readDocument } from '../document.ts';
 import { readFoldFile } from '../entries/fold.ts';
+import type { KindTrees } from '../entries/kinds.ts';
 import { looksLikeFold, readPost } from '../entries/post.ts';
 import type { Post } from '../entries/types.ts';
 import { idOfPath } from '../ids.ts';
@@ -60,13 +61,18 @@ function problemsOfNeeded(tree: SourceNode | undefined, problems: readonly Probl
 }
 
 function foldKindFile(file: SourceFile, library: Library): FileFit {
-  const { entry, problems } = readFoldFile(file);
+  const { entry, problems } = readFoldFile(file, treesIn(library));
   if (entry === undefined) return { folded: undefined, problems };
   const { project, problems: ofCard } = computeKind(library, entry);
   const all = [...problems, ...ofCard];
   if (project === undefined || hasErrors(all)) return { folded: undefined, problems: all };
   const cards = [{ key: 'card', name: entry.name, editions: project.editions }];
   return { folded: { file: file.path, type: 'fold', id: entry.id, title: entry.name, cards }, problems: all };
+}
+
+/** The kinds of a library, for a fold file that is made of them. */
+function treesIn({ folds }: Library): KindTrees {
+  return new Map([...folds].map(([id, { tree }]) => [id, tree]));
 }
 
 function foldPostFile(file: SourceFile, library: Library, known: KnownIds): FileFit {

@@ -39,9 +39,13 @@ export function sayReport(report: DryFitReport, paint: Paint = (text) => text): 
 function sayCard(card: DryFitReport['files'][number]['cards'][number], paint: Paint): string[] {
   return (['inch', 'metric'] as const).flatMap((system) => [
     '',
-    `  ${card.name}, ${EDITIONS[system]}`,
-    ...sayFindings(card.editions[system], paint),
+    ...sayEdition(card.name, card.editions[system], paint),
   ]);
+}
+
+/** One edition of a card, a line or more for each finding. */
+export function sayEdition(name: string, edition: EditionSummary, paint: Paint): string[] {
+  return [`  ${name}, ${EDITIONS[edition.system]}`, ...sayFindings(edition, paint)];
 }
 
 function sayFindings({ findings }: EditionSummary, paint: Paint): string[] {

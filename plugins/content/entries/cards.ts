@@ -3,7 +3,6 @@ import {
   type MapNode,
   type Problem,
   type SourceNode,
-  type System,
   type Unit,
   valueAt,
 } from '../../engine/index.ts';
@@ -21,6 +20,7 @@ import {
   ownWithoutFold,
   withoutFold,
 } from './card-slips.ts';
+import { editionsOf, isWritten } from './editions-of.ts';
 import type { CardSpec, PerEdition, WrittenText } from './types.ts';
 
 export interface Cards {
@@ -76,6 +76,7 @@ function cardOf(map: MapNode, path: string, units: Unit | undefined): { card: Ca
   const nameNode = valueAt(map, 'name');
   const name = nameNode?.kind === 'text' && nameNode.text.trim() !== '' ? nameNode.text.trim() : undefined;
   const recipe = valueAt(map, 'recipe');
+  const add = valueAt(map, 'add');
   const card: CardSpec = {
     key: '',
     name,
@@ -85,6 +86,7 @@ function cardOf(map: MapNode, path: string, units: Unit | undefined): { card: Ca
     parameters: fold.parameters,
     own: ownParameters(map),
     recipe: recipe !== undefined && isWritten(recipe) ? recipe : undefined,
+    add: add !== undefined && isWritten(add) ? add : undefined,
     stock: stockOf(map, path),
     envelope: editionsOf(valueAt(map, 'envelope'), at('envelope')),
     sheet: editionsOf(valueAt(map, 'sheet'), at('sheet')),
@@ -116,10 +118,6 @@ function readUse(map: MapNode, path: string): Use {
   return { kind, parameters: undefined, problems: [oddParameters(first.value, joinPath(at, kind.text))] };
 }
 
-function isWritten(node: SourceNode): boolean {
-  return node.kind !== 'text' || node.text.trim() !== '';
-}
-
 function ownParameters(map: MapNode): PerEdition<MapNode> {
   const inch = valueAt(map, 'inch');
   const metric = valueAt(map, 'metric');
@@ -145,16 +143,6 @@ function stockOf(map: MapNode, path: string): CardSpec['stock'] {
       : [],
   );
   return Object.fromEntries(pairs);
-}
-
-function editionsOf(node: SourceNode | undefined, path: string): PerEdition<WrittenText> {
-  if (node === undefined || node.kind === 'list' || !isWritten(node)) return {};
-  if (node.kind === 'text') return { inch: written(node, path), metric: written(node, path) };
-  const of = (system: System): PerEdition<WrittenText> => {
-    const value = valueAt(node, system);
-    return value?.kind === 'text' && isWritten(value) ? { [system]: written(value, joinPath(path, system)) } : {};
-  };
-  return { ...of('inch'), ...of('metric') };
 }
 
 /** A promise in inches says nothing of the metric edition, unless it is made for both. */

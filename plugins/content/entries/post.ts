@@ -31,7 +31,7 @@ export function readPost(file: SourceFile): ReadEntry<Post> {
 
 const noCards = { cards: [], problems: [] as readonly Problem[] };
 
-/** Whether the frontmatter is that of a fold and not of a post: folds have `pieces`. */
+/** Whether the frontmatter is that of a fold and not of a post: folds have `pieces`, or are made of others. */
 export function looksLikeFold(map: MapNode): boolean {
-  return map.entries.some(({ key }) => key.text === 'pieces');
+  return map.entries.some(({ key }) => key.text === 'pieces' || key.text === 'use');
 }

@@ -77,6 +77,8 @@ export interface CardSpec {
   /** Parameters of one edition alone. */
   readonly own: PerEdition<MapNode>;
   readonly recipe: SourceNode | undefined;
+  /** What the post adds to the fold. */
+  readonly add: SourceNode | undefined;
   /** Role of a paper to the id of a supply. */
   readonly stock: Readonly<Record<string, WrittenText>>;
   readonly envelope: PerEdition<WrittenText>;
@@ -94,7 +96,11 @@ export interface FoldKind {
   readonly summary: string | undefined;
   readonly difficulty: 'easy' | 'moderate' | 'hard' | undefined;
   readonly units: Unit | undefined;
+  /** The sheet it is cut from, where the kind says. */
+  readonly sheet: PerEdition<WrittenText>;
   readonly tree: MapNode;
+  /** The trees of the kinds that it is made of, by their ids; those of their own among them. */
+  readonly uses: Readonly<Record<string, MapNode>>;
   readonly invented: boolean;
 }
 

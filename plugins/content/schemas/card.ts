@@ -12,6 +12,9 @@ export const cardFields = {
   recipe: foldLanguage('a list of steps such as `{ cut: 10 x 7 in, score: 5 }`')
     .optional()
     .describe("The lesson's numbers, compared with the fold. Without `fold` the recipe is the card."),
+  add: foldLanguage('a group with `pieces`, `joins`, `stack`, `poses` or `fill`')
+    .optional()
+    .describe('Pieces, joins, poses and fillings that the post adds to the fold, in the fold language.'),
   inch: foldLanguage('parameters of the fold').optional().describe('Parameters of the inch edition alone.'),
   metric: foldLanguage('parameters of the fold').optional().describe('Parameters of the metric edition alone.'),
   stock: z

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { oneOf, text, yesNo } from './fields.ts';
+import { oneOf, oneOrPerEdition, text, yesNo } from './fields.ts';
 
 /**
  * What the frontmatter of `content/folds/<kind>.md` says for readers. All its other keys are the fold language, which the
@@ -8,6 +8,9 @@ import { oneOf, text, yesNo } from './fields.ts';
 export const foldSchema = z.strictObject({
   summary: text('a sentence or two').optional().describe('One or two sentences, for lists and search engines.'),
   difficulty: oneOf(['easy', 'moderate', 'hard']).optional().describe('How much practice it asks for.'),
+  sheet: oneOrPerEdition('a sheet such as `12 x 12 in`, or a size')
+    .optional()
+    .describe('The sheet it is cut from at its defaults, where that is not the usual sheet of the blog.'),
   invented: yesNo().default(false).describe('Whether what is told is invented, as in a demonstration.'),
 });
 

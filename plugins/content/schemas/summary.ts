@@ -37,6 +37,13 @@ const parameter = z
     word: z.string().nullable().describe('The chosen word, where the parameter is a choice.'),
     from: figure.nullable().describe('Least value that the fold allows.'),
     to: figure.nullable().describe('Greatest value that the fold allows.'),
+    local: z
+      .strictObject({
+        name: z.string().describe('What makers of this edition call the size: `ISO A6`.'),
+        for: z.string().describe('The size of the other edition that it stands for: `US A2`.'),
+      })
+      .nullable()
+      .describe('Where the value comes from the table of local sizes; null where it is the one that was written.'),
   })
   .meta({ id: 'parameter', description: 'A size that the fold leaves open.' });
 
@@ -58,6 +65,37 @@ const crease = z
   })
   .meta({ id: 'crease', description: 'A crease from edge to edge.' });
 
+const point = z
+  .strictObject({
+    x: length.describe('Distance from the left edge of the piece.'),
+    y: length.describe('Distance from its top edge.'),
+  })
+  .meta({ id: 'point', description: 'A point of a piece, its face up.' });
+
+const line = z
+  .strictObject({
+    name: z.string().describe('Name of the line, unique within its piece.'),
+    does: z.enum(['crease', 'cut', 'perforation', 'mark']).describe('What is done along it.'),
+    from: point.describe('Where it begins.'),
+    to: point.describe('Where it ends; it may reach past the paper.'),
+    folds: z
+      .array(z.enum(['valley', 'mountain', 'both']))
+      .describe('For a crease: one direction for the whole, or one for each stretch that other lines part it into.'),
+  })
+  .meta({ id: 'line', description: 'A straight line on a piece, beside the creases of its bands.' });
+
+const join = z
+  .strictObject({
+    is: z
+      .enum(['glue', 'pin', 'slide', 'slip', 'slot', 'rest', 'hang'])
+      .describe('How the two are joined: `glue` is stuck flat, `slip` a lid or sleeve, `rest` stands upon.'),
+    says: z.string().describe('The join as a maker reads it.'),
+    part: z.string().describe('The panel that is joined.'),
+    onto: z.string().describe('The panel that it is joined to.'),
+    implied: z.boolean().describe('True where a stack or the tabs of a box bring the join with them.'),
+  })
+  .meta({ id: 'join', description: 'What holds two panels to each other, beside creases.' });
+
 const piece = z
   .strictObject({
     name: z.string().describe('Name of the piece.'),
@@ -71,16 +109,31 @@ const piece = z
     columns: z.array(band).describe('From left to right.'),
     rows: z.array(band).describe('From top to bottom.'),
     creases: z.array(crease).describe('All creases of the piece.'),
+    lines: z.array(line).describe('All its other lines: creases, cuts, perforations and marks.'),
   })
   .meta({ id: 'piece', description: 'A piece of paper, its face up: across to the right, down the page.' });
 
 const closed = z
   .strictObject({
-    piece: z.string().describe('The piece that is folded.'),
+    piece: z.string().describe('The first piece of what is folded.'),
+    pieces: z.array(z.string()).describe('All pieces that hang together with it.'),
+    pose: z.string().describe('The pose in which it is posted.'),
     width: length.describe('Width over everything when closed.'),
     height: length.describe('Height over everything when closed.'),
+    deep: length.describe(
+      'From the lowest to the highest panel; zero for flat paper without foam, whose thickness is left out.',
+    ),
+    flat: z.boolean().describe('False for what is posted standing up, as a box.'),
+    orders: z
+      .string()
+      .nullable()
+      .describe('In how many orders its panels can lie on each other; null where that was not counted.'),
+    plies: z
+      .array(z.string())
+      .nullable()
+      .describe('One such order, from the bottom to the top; null where there is none.'),
   })
-  .meta({ id: 'closed', description: 'A piece folded shut.' });
+  .meta({ id: 'closed', description: 'A piece, or pieces that hang together, as posted.' });
 
 const finding = z
   .strictObject({
@@ -110,7 +163,8 @@ const editionSchema = z
     envelope: z.string().nullable().describe('The envelope, where one is named.'),
     parameters: z.array(parameter).describe('The sizes of the fold, in its order.'),
     pieces: z.array(piece).describe('All pieces of paper.'),
-    closed: z.array(closed).describe('Closed size of each piece that folds.'),
+    joins: z.array(join).describe('What holds the pieces to each other, in the order of the fold.'),
+    closed: z.array(closed).describe('What folds or is joined, as posted.'),
     findings: z.array(finding).describe('Every answer of the dry fit.'),
   })
   .meta({
