@@ -22,6 +22,7 @@ export {
   dryFitJsonSchema,
   dryFitReportSchema,
 } from './schemas/dry-fit-report.ts';
+export { FOLD_PAGE_KEYS } from './schemas/fold.ts';
 export {
   type EditionSummary,
   type FigureSummary,

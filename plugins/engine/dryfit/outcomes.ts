@@ -51,6 +51,7 @@ export interface Outcomes {
     'window-off': OnPaper;
     'window-edge': OnPaper;
     'nothing-left': OnPaper;
+    'falls-apart': { piece: string; parts: number };
     'too-many-panels': OnPaper & { count: number; limit: number };
   };
   'joins-found': {
@@ -179,6 +180,7 @@ export const OUTCOME_STATES: { readonly [C in CheckName]: { readonly [O in Outco
     'window-off': 'fail',
     'window-edge': 'fail',
     'nothing-left': 'fail',
+    'falls-apart': 'fail',
     'too-many-panels': 'fail',
   },
   'joins-found': { found: 'pass', 'no-panel': 'fail', 'which-panel': 'fail', 'to-itself': 'fail' },

@@ -1,4 +1,4 @@
-import type { Crease, FoldDirection, Piece, RecipeStep } from '../spec/index.ts';
+import { type FoldDirection, type Piece, type RecipeStep, type Score, scoresOf } from '../spec/index.ts';
 import { Length } from '../units/index.ts';
 
 /** A recipe's sheet laid on a piece, in the way round that fits it best. */
@@ -15,7 +15,8 @@ export interface MatchedScore {
   readonly wrote: Length;
   readonly takes: Length;
   readonly wroteFold: FoldDirection;
-  readonly takesFold: FoldDirection;
+  /** Undefined for a crease that does not fold one way all along: a recipe has no word for that. */
+  readonly takesFold: FoldDirection | undefined;
   /** Index of the score in the recipe. */
   readonly index: number;
 }
@@ -36,9 +37,13 @@ export function laySheet(step: RecipeStep, piece: Piece): LaidSheet {
 }
 
 /** The creases that are met in going along a side, nearest first. */
-export function creasesAlong(piece: Piece, along: 'across' | 'down'): Crease[] {
-  const runs = along === 'across' ? 'down' : 'across';
-  return piece.creases.filter((crease) => crease.runs === runs).toSorted((a, b) => a.at.compare(b.at));
+export function creasesAlong(piece: Piece, along: 'across' | 'down'): Score[] {
+  return scoresOf(piece, along === 'across' ? 'down' : 'across');
+}
+
+/** Whether a score that the recipe gives is folded as the piece's crease is, as far as that has one direction. */
+export function foldsAlike({ wroteFold, takesFold }: MatchedScore): boolean {
+  return takesFold === undefined || wroteFold === takesFold;
 }
 
 /**
@@ -47,12 +52,12 @@ export function creasesAlong(piece: Piece, along: 'across' | 'down'): Crease[] {
  */
 export function matchScores(
   step: RecipeStep,
-  creases: readonly Crease[],
+  creases: readonly Score[],
   side: Length,
   same: (a: Length, b: Length) => boolean,
 ): MatchedScore[] {
   const scores = step.scores.map((score, index) => ({ ...score, index })).toSorted((a, b) => a.at.compare(b.at));
-  const pair = (takes: readonly { at: Length; fold: FoldDirection }[]): MatchedScore[] =>
+  const pair = (takes: readonly Pick<Score, 'at' | 'fold'>[]): MatchedScore[] =>
     scores.flatMap((score, i) => {
       const crease = takes[i];
       if (crease === undefined) return [];
@@ -69,8 +74,7 @@ function worse(
   same: (a: Length, b: Length) => boolean,
 ): number {
   const misplaced = (pairs: readonly MatchedScore[]) => pairs.filter(({ wrote, takes }) => !same(wrote, takes)).length;
-  const misdirected = (pairs: readonly MatchedScore[]) =>
-    pairs.filter(({ wroteFold, takesFold }) => wroteFold !== takesFold).length;
+  const misdirected = (pairs: readonly MatchedScore[]) => pairs.filter((pair) => !foldsAlike(pair)).length;
   const distance = (pairs: readonly MatchedScore[]) =>
     Length.sum(pairs.map(({ wrote, takes }) => wrote.minus(takes).abs()));
   return (

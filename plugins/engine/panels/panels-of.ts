@@ -38,11 +38,13 @@ function panelsOfPiece(piece: Piece): PiecePanels {
   const { panels: drafts, standings, hinges, strokes, slips } = grid ? { ...grid, slips: [] } : netPanels(piece);
   const names = panelNames(piece, drafts, standings);
   const nameOf = (panel: number): string => names[panel] ?? piece.name;
+  const parts = partsOf(drafts.length, hinges);
+  const apart: PanelSlip[] = parts > 1 ? [{ piece: piece.name, name: '', is: 'falls-apart', parts }] : [];
   return {
     piece,
     standings,
     strokes,
-    slips,
+    slips: [...slips, ...apart],
     panels: drafts.map(
       ({ outline, holes, inside }, panel): Panel => ({
         name: nameOf(panel),
@@ -56,4 +58,22 @@ function panelsOfPiece(piece: Piece): PiecePanels {
       ({ left, right, ...hinge }): Hinge => ({ ...hinge, piece: piece.name, left: nameOf(left), right: nameOf(right) }),
     ),
   };
+}
+
+/** How many parts a piece is in when it has been cut, held together by nothing but its creases. */
+function partsOf(panels: number, hinges: readonly { readonly left: number; readonly right: number }[]): number {
+  const heads = Array.from({ length: panels }, (_, panel) => panel);
+  const headOf = (panel: number): number => {
+    let head = panel;
+    while (heads[head] !== head) head = heads[head] ?? head;
+    return head;
+  };
+  let parts = panels;
+  for (const { left, right } of hinges) {
+    const [a, b] = [headOf(left), headOf(right)];
+    if (a === b) continue;
+    heads[Math.max(a, b)] = Math.min(a, b);
+    parts--;
+  }
+  return parts;
 }

@@ -53,6 +53,7 @@ export interface Stroke {
  * - `overlap`: it lies on `other` for a length, so that one of the two is too many.
  * - `window-off`, `window-edge`: a window that is not on the paper, or breaks through its edge.
  * - `nothing-left`: no paper is left of the piece.
+ * - `falls-apart`: cut through, the piece is in `parts` parts.
  * - `too-many-panels`: more than the stated limit.
  */
 export type PanelSlip = { readonly piece: string; readonly name: string } & (
@@ -63,6 +64,7 @@ export type PanelSlip = { readonly piece: string; readonly name: string } & (
   | { readonly is: 'window-off' }
   | { readonly is: 'window-edge' }
   | { readonly is: 'nothing-left' }
+  | { readonly is: 'falls-apart'; readonly parts: number }
   | { readonly is: 'too-many-panels'; readonly count: number; readonly limit: number }
 );
 

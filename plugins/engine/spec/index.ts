@@ -11,4 +11,5 @@ export { readRecipe } from './read-recipe.ts';
 export type { Kinds } from './read-uses.ts';
 export { recipeFold } from './recipe-fold.ts';
 export { type RecipeLine, recipeOf } from './recipe-of.ts';
+export { type Score, scoresOf } from './scores-of.ts';
 export * from './types.ts';

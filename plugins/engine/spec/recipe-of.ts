@@ -1,4 +1,5 @@
 import { formatNumber, formatSize } from '../units/index.ts';
+import { scoresOf } from './scores-of.ts';
 import type { Card, Crease, Piece } from './types.ts';
 
 /** A step of a recipe as it is written in a post; read again, it gives the same sheet and scores. */
@@ -18,9 +19,7 @@ export function recipeOf(card: Card): RecipeLine[] {
 }
 
 function linesOf(piece: Piece, card: Card): RecipeLine[] {
-  const directions = (['down', 'across'] as const).filter((runs) =>
-    piece.creases.some((crease) => crease.runs === runs),
-  );
+  const directions = (['down', 'across'] as const).filter((runs) => scoresOf(piece, runs).length > 0);
   const named = card.pieces.length > 1 || directions.length > 1 ? { piece: piece.name } : {};
   const cut = formatSize(piece.width, piece.height, card.system);
   if (directions.length === 0) return [{ ...named, cut }];
@@ -28,7 +27,7 @@ function linesOf(piece: Piece, card: Card): RecipeLine[] {
     ...named,
     cut,
     ...alongOf(piece, runs, card),
-    score: scoresOf(piece, runs, card),
+    score: scoreText(piece, runs, card),
   }));
 }
 
@@ -41,9 +40,8 @@ function alongOf(piece: Piece, runs: Crease['runs'], card: Card): { along?: stri
   return { along: formatNumber(alongWidth ? piece.width : piece.height, card.system) };
 }
 
-function scoresOf(piece: Piece, runs: Crease['runs'], card: Card): string {
-  return piece.creases
-    .filter((crease) => crease.runs === runs)
+function scoreText(piece: Piece, runs: Crease['runs'], card: Card): string {
+  return scoresOf(piece, runs)
     .map(({ at, fold }) => `${formatNumber(at, card.system)}${fold === 'mountain' ? ' mountain' : ''}`)
     .join(', ');
 }

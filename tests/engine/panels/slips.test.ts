@@ -16,6 +16,25 @@ interface Broken {
 /** On a sheet of 4 x 5 in unless `across` says otherwise. */
 const BROKEN: readonly Broken[] = [
   {
+    what: 'a cut from edge to edge',
+    extra: { lines: [line('cut', 'through', [0, 2], [4, 2])] },
+    ...{ slips: [{ is: 'falls-apart', name: '', parts: 2 }], panels: 2 },
+  },
+  {
+    what: 'a cut right round a part in the middle, and a crease that holds one half to the edge',
+    extra: {
+      lines: [
+        ...[
+          line('cut', 'top', [1, 1], [3, 1]),
+          line('cut', 'left', [1, 1], [1, 4]),
+          line('cut', 'right', [3, 1], [3, 4]),
+        ],
+        ...[line('cut', 'foot', [1, 4], [3, 4]), line('crease', 'half', [1, 2], [3, 2])],
+      ],
+    },
+    ...{ slips: [{ is: 'falls-apart', name: '', parts: 2 }], panels: 3, hinges: 1 },
+  },
+  {
     what: 'a crease that ends within the paper',
     extra: { lines: [line('crease', 'stub', [2, 0], [2, 3])] },
     ...{ slips: [{ is: 'divides-nothing', name: 'stub', stretch: 1 }], panels: 1 },
@@ -88,13 +107,21 @@ const BROKEN: readonly Broken[] = [
   {
     what: 'a crease that is cut from end to end',
     extra: { lines: [line('crease', 'lost', [2, 1], [2, 4]), line('cut', 'blade', [2, 0], [2, 5])] },
-    ...{ slips: [{ is: 'overlap', name: 'lost', other: 'blade' }], panels: 2 },
+    slips: [
+      { is: 'overlap', name: 'lost', other: 'blade' },
+      { is: 'falls-apart', name: '', parts: 2 },
+    ],
+    panels: 2,
   },
   {
     what: 'a crease between bands that is wholly lost in a shape',
     across: ['flap 2', 'valley swing', 'strip 2'],
     extra: { shapes: [partCut('plate', shape.rectangle(1, 0, 2, 5), 'strip')] },
-    ...{ slips: [{ is: 'overlap', name: 'swing', other: 'plate' }], panels: 2 },
+    slips: [
+      { is: 'overlap', name: 'swing', other: 'plate' },
+      { is: 'falls-apart', name: '', parts: 2 },
+    ],
+    panels: 2,
   },
   {
     what: 'a window beside the paper, and windows that break through its edge or touch it',

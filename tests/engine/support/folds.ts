@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { readDocument } from '../../../plugins/content/index.ts';
+import { FOLD_PAGE_KEYS, readDocument } from '../../../plugins/content/index.ts';
 import {
   type Band,
   type Card,
@@ -20,7 +20,7 @@ export function kind(id: string): Fold {
   const path = `content/folds/${id}.md`;
   const { tree } = readDocument({ path, text: readFileSync(path, 'utf8') });
   if (tree?.kind !== 'map') throw new Error(`no frontmatter in ${path}`);
-  return sound(readFold(tree, { alsoAllowed: ['summary', 'difficulty'] }));
+  return sound(readFold(tree, { alsoAllowed: FOLD_PAGE_KEYS }));
 }
 
 /** A fold written out in a test, read; throws when it has a problem. */

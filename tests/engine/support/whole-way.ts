@@ -21,9 +21,9 @@ import {
   recipeOf,
   type Scene,
   type SceneItem,
-  sayFinding,
   SYSTEMS,
   type System,
+  sayFinding,
   templatePages,
 } from '../../../plugins/engine/index.ts';
 
@@ -159,7 +159,8 @@ function expectClear(problems: readonly Problem[]): void {
 /** Either what was asked for or an error, never both and never neither. */
 function expectAnswer(made: unknown, problems: readonly Problem[]): void {
   const failed = problems.some(({ severity }) => severity === 'error');
-  if ((made === undefined) !== failed) throw new Error(made === undefined ? 'no answer and no error' : 'an answer and an error');
+  if ((made === undefined) !== failed)
+    throw new Error(made === undefined ? 'no answer and no error' : 'an answer and an error');
 }
 
 function expectSaid(sentence: string): void {

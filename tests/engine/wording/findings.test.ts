@@ -49,6 +49,7 @@ const SAMPLES: { readonly [C in CheckName]: { readonly [O in OutcomeName<C>]: Ou
     'window-off': { piece: 'base', line: 'porthole' },
     'window-edge': { piece: 'base', line: 'porthole' },
     'nothing-left': { piece: 'base', line: '' },
+    'falls-apart': { piece: 'base', parts: 2 },
     'too-many-panels': { piece: 'base', line: '', count: 600, limit: 500 },
   },
   'joins-found': {
@@ -156,7 +157,8 @@ const EVERY: Finding[] = Object.entries(SAMPLES).flatMap(([check, outcomes]) =>
 );
 
 /** Words of geometry that no crafter uses, and signs of a fact that was missing. */
-const NEVER = /taco|tortilla|kawasaki|maekawa|vertex|obstruction|residual|polygon|undefined|null|NaN|\[object|\s{2}|``/i;
+const NEVER =
+  /taco|tortilla|kawasaki|maekawa|vertex|obstruction|residual|polygon|undefined|null|NaN|\[object|\s{2}|``/i;
 
 describe('wording of findings', () => {
   it.each(SYSTEMS)('says every outcome in whole sentences, in one system of units: %s', (system) => {

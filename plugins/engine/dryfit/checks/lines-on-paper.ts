@@ -35,6 +35,11 @@ function slipped(piece: Piece, slip: PanelSlip): Finding {
         limit: takes,
       });
     }
+    case 'falls-apart': {
+      const { parts } = slip;
+      const cut = { facts: { piece: piece.name, parts }, at: piece, witness: piece.name, figure: parts, limit: 1 };
+      return finding('lines-on-paper', slip.is, cut);
+    }
     case 'overlap':
       return finding('lines-on-paper', slip.is, { facts: { ...facts, other: slip.other }, ...shown });
     case 'too-many-panels': {

@@ -1,7 +1,7 @@
 import type { Card, Piece, RecipeStep } from '../../spec/index.ts';
 import type { Length } from '../../units/index.ts';
 import { finding } from '../finding.ts';
-import { creasesAlong, type LaidSheet, laySheet, type MatchedScore, matchScores } from '../recipe-match.ts';
+import { creasesAlong, foldsAlike, type LaidSheet, laySheet, type MatchedScore, matchScores } from '../recipe-match.ts';
 import { senseOfStep, sidesOfStep } from '../recipe-sense.ts';
 import type { Finding, FoldedCard } from '../types.ts';
 
@@ -111,12 +111,13 @@ function positionOff(off: MatchedScore, step: RecipeStep, piece: Piece, all: rea
 
 /** Every crease the other way is the same card made from the other face of the paper. */
 function directionsOff(step: RecipeStep, piece: Piece, matches: readonly MatchedScore[]): Finding[] {
-  const off = matches.filter(({ wroteFold, takesFold }) => wroteFold !== takesFold);
-  if (off.length > 0 && off.length === matches.length) {
+  const off = matches.filter((match) => !foldsAlike(match));
+  if (off.length > 0 && off.length === matches.filter(({ takesFold }) => takesFold !== undefined).length) {
     const at = { place: step.place, path: `${step.path}.score` };
     return [finding('recipe-agrees', 'other-face', { facts: { piece: piece.name }, at, witness: piece.name })];
   }
-  return off.map(({ wrote, wroteFold, takesFold, index }) => {
+  return off.flatMap(({ wrote, wroteFold, takesFold, index }) => {
+    if (takesFold === undefined) return [];
     const facts = { piece: piece.name, at: wrote, wrote: wroteFold, takes: takesFold };
     const at = { place: step.scores[index]?.place ?? step.place, path: `${step.path}.score` };
     return finding('recipe-agrees', 'score-direction', { facts, at, witness: piece.name });

@@ -5,11 +5,11 @@ export const closedSize: Sentences<'closed-size'> = {
     says: `Closed, ${named(piece)} is ${words.size(width, height)}. Nothing sticks out past ${named(cover)}.`,
   }),
   'sticks-out': ({ piece, width, height, cover, panel, side, by }, words) => ({
-    says: `Closed, ${named(piece)} is ${words.size(width, height)}: ${named(panel)} sticks out ${words.length(by)} past ${named(cover)} ${where(side)}.`,
-    remedy: `If that is not meant, shorten ${named(panel)} by ${words.length(by)}; if it is, name the panels that the card lies within, under \`closes-within\`.`,
+    says: `Closed, ${named(piece)} is ${words.size(width, height)}: ${named(panel)} sticks out ${words.measured(by)} past ${named(cover)} ${where(side)}.`,
+    remedy: `If that is not meant, shorten ${named(panel)} by ${words.atLeast(by)}; if it is, name the panels that the card lies within, under \`closes-within\`.`,
   }),
   'turned-over': ({ piece, width, height, cover, panel, side, by, part, like }, words) => ({
-    says: `Closed, ${named(piece)} is ${words.size(width, height)}: glued ${like} to ${like}, ${named(part)} is turned over, and ${named(panel)} sticks out ${words.length(by)} past ${named(cover)} ${where(side)}.`,
+    says: `Closed, ${named(piece)} is ${words.size(width, height)}: glued ${like} to ${like}, ${named(part)} is turned over, and ${named(panel)} sticks out ${words.measured(by)} past ${named(cover)} ${where(side)}.`,
     remedy: `Glue ${named(part)} by its ${like === 'back' ? 'face' : 'back'}: leave out \`${like} of\`, or write it only once.`,
   }),
   box: ({ piece, width, height, deep }, words) => ({

@@ -18,7 +18,7 @@ export const joinsAgree: Sentences<'joins-agree'> = {
     remedy: `Glue ${named(facts.glued)} by its ${facts.side}.`,
   }),
   tears: ({ piece, crease, panel, other, by, pose, settings }, words) => ({
-    says: `In ${named(pose)}, ${named(piece)} would tear along ${named(crease)}: ${named(panel)} and ${named(other)} come to lie ${words.length(by)} apart, each where its other creases put it.`,
+    says: `In ${named(pose)}, ${named(piece)} would tear along ${named(crease)}: ${named(panel)} and ${named(other)} come to lie ${words.measured(by)} apart, each where its other creases put it.`,
     remedy:
       settings === ''
         ? `Check which creases around ${named(crease)} are shut in ${named(pose)}, and the angles between them.`
@@ -31,7 +31,7 @@ export const joinsAgree: Sentences<'joins-agree'> = {
 };
 
 function missed({ part, onto, pose, by, way }: Outcomes['joins-agree']['misses'], words: EditionWords): string {
-  return `In ${named(pose)}, ${named(part)} misses its place on ${named(onto)} by ${words.length(by)}: it lies ${WAYS[way]}.`;
+  return `In ${named(pose)}, ${named(part)} misses its place on ${named(onto)} by ${words.measured(by)}: it lies ${WAYS[way]}.`;
 }
 
 const WAYS = {

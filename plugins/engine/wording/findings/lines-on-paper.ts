@@ -32,6 +32,10 @@ export const linesOnPaper: Sentences<'lines-on-paper'> = {
     says: `No paper is left of ${named(piece)} when all that is cut away is gone.`,
     remedy: `Check the sizes of what is cut away from ${named(piece)}.`,
   }),
+  'falls-apart': ({ piece, parts }) => ({
+    says: `${named(piece)} is cut into ${parts} parts that nothing holds together.`,
+    remedy: `End a cut short of the edge, or write the parts as pieces of their own.`,
+  }),
   'too-many-panels': ({ piece, count, limit }) => ({
     says: `${named(piece)} is divided into ${count} panels; at most ${limit} can be folded.`,
     remedy: `Take fewer lines or a smaller count.`,

@@ -1,5 +1,5 @@
 import type { CheckName, OutcomeName, Outcomes } from '../../dryfit/index.ts';
-import { formatLength, formatSize, Length, type System } from '../../units/index.ts';
+import { DEFAULT_MARKS, formatLength, formatSize, Length, type System, toMarks } from '../../units/index.ts';
 
 /** A finding in words: what is so, and what to do about it when something is to be done. */
 export interface Said {
@@ -12,6 +12,12 @@ export type Sentence<Facts> = (facts: Facts, words: EditionWords) => Said;
 /** A sentence for every outcome of a check. */
 export type Sentences<C extends CheckName> = { readonly [O in OutcomeName<C>]: Sentence<Outcomes[C][O]> };
 
+/** The finest that a ruler shows, so that a measured distance can be told. */
+const FINEST: Readonly<Record<System, Length>> = { inch: Length.fromInches('1/32'), metric: Length.fromMm('0.1') };
+
+/** Measured distances that differ by less are the same. */
+const HAIR = Length.fromMm('0.0001');
+
 /** Figures and names as one edition writes them. */
 export class EditionWords {
   readonly system: System;
@@ -22,6 +28,19 @@ export class EditionWords {
 
   length(length: Length): string {
     return formatLength(length, this.system);
+  }
+
+  /** A distance that was measured in the folded card: exact when it is on a fine ruler, else `about` the nearest. */
+  measured(length: Length): string {
+    const nearest = toMarks(length, FINEST[this.system], 'nearest');
+    return nearest.minus(length).abs().lessThan(HAIR) ? this.length(nearest) : `about ${this.length(nearest)}`;
+  }
+
+  /** The least length on the usual marks of a ruler that is not less: how much to take off. */
+  atLeast(length: Length): string {
+    const nearest = toMarks(length, FINEST[this.system], 'nearest');
+    const exact = nearest.minus(length).abs().lessThan(HAIR) ? nearest : length;
+    return this.length(toMarks(exact, DEFAULT_MARKS[this.system], 'up'));
   }
 
   size(width: Length, height: Length): string {
