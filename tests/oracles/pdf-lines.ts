@@ -13,6 +13,7 @@ export interface ReadPage {
   readonly width: number;
   readonly height: number;
   readonly segments: readonly ReadSegment[];
+  readonly curves: readonly ReadCurve[];
   readonly text: string;
 }
 
@@ -23,8 +24,18 @@ export interface ReadSegment {
   readonly y2: number;
   /** Millimetres of dash and gap in turn; empty for a continuous line. */
   readonly dash: readonly number[];
+  /** How far into its dashes the line begins, in mm. */
+  readonly phase: number;
   readonly weight: number;
 }
+
+/** A stroked cubic curve: its two ends with the two points that draw it between them, in mm. */
+export interface ReadCurve {
+  readonly points: readonly [ReadPoint, ReadPoint, ReadPoint, ReadPoint];
+  readonly weight: number;
+}
+
+export type ReadPoint = readonly [x: number, y: number];
 
 type Matrix = readonly [number, number, number, number, number, number];
 
@@ -43,7 +54,7 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
     pages.push({
       width: right - left,
       height: top - bottom,
-      segments: segmentsOf(fnArray, argsArray, top - bottom),
+      ...strokesOf(fnArray, argsArray, top - bottom),
       text,
     });
   }
@@ -52,52 +63,68 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   return { info: info as Record<string, unknown>, language, preferences, pages };
 }
 
-function segmentsOf(operators: readonly number[], args: readonly unknown[], pageHeight: number): ReadSegment[] {
+function strokesOf(
+  operators: readonly number[],
+  args: readonly unknown[],
+  pageHeight: number,
+): { segments: ReadSegment[]; curves: ReadCurve[] } {
   const segments: ReadSegment[] = [];
+  const curves: ReadCurve[] = [];
   let matrix: Matrix = [1, 0, 0, 1, 0, 0];
   let dash: readonly number[] = [];
+  let phase = 0;
   let weight = 1;
-  const saved: { matrix: Matrix; dash: readonly number[]; weight: number }[] = [];
+  const saved: { matrix: Matrix; dash: readonly number[]; phase: number; weight: number }[] = [];
   operators.forEach((operator, i) => {
     const arg = args[i] as unknown[];
-    if (operator === OPS.save) saved.push({ matrix, dash, weight });
-    else if (operator === OPS.restore) ({ matrix, dash, weight } = saved.pop() ?? { matrix, dash, weight });
+    if (operator === OPS.save) saved.push({ matrix, dash, phase, weight });
+    else if (operator === OPS.restore)
+      ({ matrix, dash, phase, weight } = saved.pop() ?? { matrix, dash, phase, weight });
     else if (operator === OPS.transform) matrix = times(matrix, arg as unknown as Matrix);
-    else if (operator === OPS.setDash) dash = arg[0] as number[];
+    else if (operator === OPS.setDash) [dash, phase] = arg as [number[], number];
     else if (operator === OPS.setLineWidth) weight = arg[0] as number;
     else if (operator === OPS.constructPath && arg[0] === OPS.stroke) {
-      for (const [x1, y1, x2, y2] of linesOf((arg[1] as [ArrayLike<number>])[0])) {
+      const scale = Math.hypot(matrix[0], matrix[1]) * MM_PER_POINT;
+      const { lines, cubics } = pathOf((arg[1] as [ArrayLike<number>])[0]);
+      for (const [x1, y1, x2, y2] of lines) {
         const a = at(matrix, x1, y1, pageHeight);
         const b = at(matrix, x2, y2, pageHeight);
-        const scale = Math.hypot(matrix[0], matrix[1]) * MM_PER_POINT;
         segments.push({
           x1: a[0],
           y1: a[1],
           x2: b[0],
           y2: b[1],
           dash: [...dash].map((d) => d * scale),
+          phase: phase * scale,
           weight: weight * scale,
         });
       }
+      for (const cubic of cubics) {
+        const [a, b, c, d] = [0, 2, 4, 6].map((k) => at(matrix, cubic[k] ?? 0, cubic[k + 1] ?? 0, pageHeight));
+        if (a && b && c && d) curves.push({ points: [a, b, c, d], weight: weight * scale });
+      }
     }
   });
-  return segments;
+  return { segments, curves };
 }
 
-/** Straight stretches of a path: 0 x y moves, 1 x y draws a line, 2 is a curve of three points, 3 a curve of two, 4 closes. */
-function linesOf(path: ArrayLike<number>): [number, number, number, number][] {
+/** A path: 0 x y moves, 1 x y draws a line, 2 is a curve of three points, 3 a curve of two, 4 closes. */
+function pathOf(path: ArrayLike<number>): { lines: [number, number, number, number][]; cubics: number[][] } {
   const lines: [number, number, number, number][] = [];
+  const cubics: number[][] = [];
   let [x, y, startX, startY] = [0, 0, 0, 0];
   for (let i = 0; i < path.length; ) {
     const operation = path[i++];
     if (operation === 0) [x, y, startX, startY] = [path[i] ?? 0, path[i + 1] ?? 0, path[i] ?? 0, path[i + 1] ?? 0];
     if (operation === 1) lines.push([x, y, path[i] ?? 0, path[i + 1] ?? 0]);
-    if (operation === 4) lines.push([x, y, startX, startY]);
+    if (operation === 2) cubics.push([x, y, ...Array.from({ length: 6 }, (_, k) => path[i + k] ?? 0)]);
+    // A path that has come back already is closed by nothing.
+    if (operation === 4 && Math.hypot(startX - x, startY - y) > 1e-6) lines.push([x, y, startX, startY]);
     const numbers = operation === 2 ? 6 : operation === 3 ? 4 : operation === 4 ? 0 : 2;
     if (numbers > 0) [x, y] = [path[i + numbers - 2] ?? 0, path[i + numbers - 1] ?? 0];
     i += numbers;
   }
-  return lines;
+  return { lines, cubics };
 }
 
 function times(m: Matrix, n: Matrix): Matrix {

@@ -1,6 +1,7 @@
 import { type Box, grown, overlap, within } from './box.ts';
-import { ARROW_LENGTH_MM, ARROW_WIDTH_MM } from './line-types.ts';
-import type { SceneItem, SceneLabel, SceneLine } from './scene.ts';
+import { ARROW_WIDTH_MM } from './line-types.ts';
+import { meets } from './meetings.ts';
+import type { SceneArc, SceneItem, SceneLabel, SceneLine } from './scene.ts';
 import { drawable, labelBox } from './text-metrics.ts';
 
 /** Least room between two labels, and between a label and a line, in mm. */
@@ -14,7 +15,7 @@ const LINE_CLEARANCE_MM = 0.3;
 export class Board {
   readonly items: SceneItem[] = [];
   readonly #labels: Box[] = [];
-  readonly #lines: Box[] = [];
+  readonly #lines: (SceneLine | SceneArc)[] = [];
   readonly #room: Box;
 
   constructor(room: Box) {
@@ -45,11 +46,7 @@ export class Board {
         continue;
       }
       this.items.push(item);
-      if (item.kind === 'line') this.#lines.push(lineBox(item));
-      if (item.kind === 'arc') {
-        const { centre, radius } = item;
-        this.#lines.push(grown({ left: centre.x, right: centre.x, top: centre.y, bottom: centre.y }, radius));
-      }
+      if (item.kind === 'line' || item.kind === 'arc') this.#lines.push(item);
     }
   }
 
@@ -63,28 +60,27 @@ export class Board {
     return false;
   }
 
+  /** Boxes of the labels drawn so far, with the room that lines keep from them. */
+  get lettered(): readonly Box[] {
+    return this.#labels.map((box) => grown(box, LINE_CLEARANCE_MM));
+  }
+
   /** Whether a box lies within the room and clear of everything drawn so far. */
   isClear(box: Box): boolean {
     if (!within(box, this.#room)) return false;
     const apart = grown(box, LABEL_CLEARANCE_MM);
     const off = grown(box, LINE_CLEARANCE_MM);
-    return !this.#labels.some((other) => overlap(apart, other)) && !this.#lines.some((line) => overlap(off, line));
+    return !this.#labels.some((other) => overlap(apart, other)) && !this.#lines.some((line) => touches(line, off));
+  }
+
+  /** Whether a line or an arc keeps clear of every label drawn so far. */
+  isFree(...lines: readonly (SceneLine | SceneArc)[]): boolean {
+    return this.lettered.every((box) => !lines.some((line) => touches(line, box)));
   }
 }
 
-/** Box of a line; lines that letters could touch are level or upright, or short leaders. */
-function lineBox(line: SceneLine): Box {
-  const box = {
-    left: Math.min(line.from.x, line.to.x),
-    right: Math.max(line.from.x, line.to.x),
-    top: Math.min(line.from.y, line.to.y),
-    bottom: Math.max(line.from.y, line.to.y),
-  };
-  const arrows = line.arrows !== undefined && line.arrows !== 'none';
-  if (!arrows) return box;
-  const upright = box.right - box.left < ARROW_LENGTH_MM / 100;
-  const half = ARROW_WIDTH_MM / 2;
-  return upright
-    ? { ...box, left: box.left - half, right: box.right + half }
-    : { ...box, top: box.top - half, bottom: box.bottom + half };
+/** As `meets`, for what is drawn: an arrow is wider than its line. */
+function touches(line: SceneLine | SceneArc, box: Box): boolean {
+  const arrows = line.kind === 'line' && line.arrows !== undefined && line.arrows !== 'none';
+  return meets(line, arrows ? grown(box, ARROW_WIDTH_MM / 2) : box);
 }

@@ -1,6 +1,7 @@
 import { GRAIN_WORD } from '../wording/index.ts';
 import type { Board } from './board.ts';
-import { type Box, union, within } from './box.ts';
+import { type Box, union } from './box.ts';
+import { isWithin, type NamedPanel } from './panel-names.ts';
 import type { SceneLabel, SceneLine, ScenePoint } from './scene.ts';
 import { labelBox } from './text-metrics.ts';
 
@@ -9,10 +10,10 @@ const SIZE = 2.5;
 const WORD_OFF_MM = 1.2;
 
 /** Draws the grain arrow with its word in the first of the panels that has room; false when none has. */
-export function drawGrainArrow(board: Board, grain: 'across' | 'down', panels: readonly Box[]): boolean {
-  const roomiest = [...panels].sort((a, b) => Math.round(areaOf(b) - areaOf(a)));
+export function drawGrainArrow(board: Board, grain: 'across' | 'down', panels: readonly NamedPanel[]): boolean {
+  const roomiest = [...panels].sort((a, b) => Math.round(areaOf(b.box) - areaOf(a.box)));
   for (const panel of roomiest) {
-    for (const { x, y } of middlesIn(panel, grain)) {
+    for (const { x, y } of middlesIn(panel.box, grain)) {
       const { arrow, word } = grainArrow(grain, x, y);
       const box = union(labelBox(word), {
         left: Math.min(arrow.from.x, arrow.to.x) - 1,
@@ -20,7 +21,7 @@ export function drawGrainArrow(board: Board, grain: 'across' | 'down', panels: r
         top: Math.min(arrow.from.y, arrow.to.y) - 1,
         bottom: Math.max(arrow.from.y, arrow.to.y) + 1,
       });
-      if (!within(box, panel) || !board.isClear(box)) continue;
+      if (!isWithin(box, panel) || !board.isClear(box)) continue;
       board.add(arrow, word);
       return true;
     }

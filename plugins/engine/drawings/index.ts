@@ -1,3 +1,4 @@
+export * from './arcs.ts';
 export * from './box.ts';
 export * from './cutting-drawing.ts';
 export * from './legend.ts';

@@ -20,7 +20,10 @@ const LEGEND_ORDER: readonly LegendLine[] = [
   'perforation',
   'valley',
   'mountain',
+  'both',
+  'mark',
   'hidden',
   'join',
   'grain',
+  'hatch',
 ];

@@ -19,6 +19,9 @@ export interface LineType {
 const DASH = 12 * NARROW_MM;
 const LONG = 24 * NARROW_MM;
 const GAP = 3 * NARROW_MM;
+const SHORT = 6 * NARROW_MM;
+/** Of dashes far apart: the standard's 18 for a dash of 12, here for a short one. */
+const WIDE_GAP = 9 * NARROW_MM;
 /** One line width, not the standard's half: half of a narrow line does not survive a screen. */
 const DOT = NARROW_MM;
 
@@ -33,11 +36,14 @@ export const LINE_TYPES: Readonly<Record<LineRole, LineType>> = {
   cut: { width: WIDE_MM, dash: [] },
   valley: { width: NARROW_MM, dash: [DASH, GAP] },
   mountain: { width: NARROW_MM, dash: [LONG, GAP, DOT, GAP, DOT, GAP] },
+  both: { width: NARROW_MM, dash: [LONG, GAP, SHORT, GAP] },
   perforation: { width: WIDE_MM, dash: [DOT * 2, DOT * 4] },
-  hidden: { width: NARROW_MM, dash: [DASH / 2, GAP] },
+  mark: { width: NARROW_MM, dash: [SHORT, WIDE_GAP] },
+  hidden: { width: NARROW_MM, dash: [SHORT, GAP] },
   join: { width: NARROW_MM, dash: [LONG, GAP, DOT, GAP] },
   dimension: UNBROKEN,
   extension: UNBROKEN,
   grain: UNBROKEN,
   frame: UNBROKEN,
+  hatch: UNBROKEN,
 };

@@ -12,11 +12,19 @@ export interface RunningDimension {
   readonly axis: 'across' | 'down';
   /** The edge itself: y of the top edge, or x of the left edge. */
   readonly edge: number;
-  /** Where zero is, along the edge, and each position in the order it is measured. */
-  readonly zero: number;
-  readonly places: readonly { readonly at: number; readonly text: string }[];
+  /** Zero, and each position in the order it is measured. */
+  readonly zero: RunningPlace;
+  readonly places: readonly RunningPlace[];
   /** How the figures stand, zero's among them, in rising order along the edge; undefined when there is no room. */
   readonly plan: FigurePlan | undefined;
+}
+
+/** A position along the edge, with its figure. */
+export interface RunningPlace {
+  readonly at: number;
+  readonly text: string;
+  /** Where its extension line runs over the piece, in mm from the edge inwards. */
+  readonly over: readonly (readonly [from: number, to: number])[];
 }
 
 /** Draws the dimension line with its arrows, the origin, the extension lines and the figures. */
@@ -26,24 +34,29 @@ export function drawRunningDimension(board: Board, dimension: RunningDimension):
     dimension.axis === 'across' ? { x: along, y: dimension.edge - out } : { x: dimension.edge - out, y: along };
   const end = FIRST_LINE_MM + OVERRUN_MM;
 
-  for (const along of [zero, ...places.map((place) => place.at)])
-    board.add(extensionLine(point(along, 0), point(along, end)));
+  for (const { at, over } of [zero, ...places]) {
+    // What begins at the edge, or goes on inwards from it, is one line with what runs outside.
+    const [first = [0, 0], ...rest] = over[0]?.[0] === 0 ? over : ([[0, 0], ...over] as const);
+    board.add(extensionLine(point(at, -first[1]), point(at, end)));
+    for (const [from, to] of rest) board.add(extensionLine(point(at, -from), point(at, -to)));
+  }
   board.add({
     kind: 'arc',
     role: 'dimension',
-    centre: point(zero, FIRST_LINE_MM),
-    radius: ORIGIN_RADIUS_MM,
+    centre: point(zero.at, FIRST_LINE_MM),
+    rx: ORIGIN_RADIUS_MM,
+    ry: ORIGIN_RADIUS_MM,
     from: 0,
     to: 360,
   });
-  let previous = zero;
+  let previous = zero.at;
   for (const { at } of places) {
     board.add(...dimensionLine(point(previous, FIRST_LINE_MM), point(at, FIRST_LINE_MM), 'end'));
     previous = at;
   }
 
   if (plan === undefined) return;
-  const rising = [{ at: zero, text: '0' }, ...places].sort((a, b) => a.at - b.at);
+  const rising = [zero, ...places].sort((a, b) => a.at - b.at);
   rising.forEach(({ at, text }, i) => {
     const middle = plan.middles[i] ?? at;
     if (plan.moved) board.add(extensionLine(point(at, end), point(middle, end + LEADER_MM)));

@@ -15,21 +15,25 @@ export interface Scene {
 
 /**
  * What a line means. It decides weight and dash (see `line-types.ts`); never colour.
- * `outline` is the edge of a piece as drawn, `cut` a line to cut within it,
- * `join` where one page of a template meets the next, `frame` a mark or square to measure or line up.
+ * `outline` is the edge of a piece as drawn, `cut` a line to cut within it, `both` a crease worked both ways, `mark` a line
+ * drawn on the paper, `join` where one page of a template meets the next, `frame` a mark or square to measure or line up,
+ * `hatch` the strokes over what is cut out or away.
  */
 export type LineRole =
   | 'outline'
   | 'cut'
   | 'valley'
   | 'mountain'
+  | 'both'
   | 'perforation'
+  | 'mark'
   | 'hidden'
   | 'join'
   | 'dimension'
   | 'extension'
   | 'grain'
-  | 'frame';
+  | 'frame'
+  | 'hatch';
 
 export type SceneItem = SceneLine | SceneArc | SceneFill | SceneLabel;
 
@@ -45,23 +49,43 @@ export interface SceneLine {
   readonly to: ScenePoint;
   /** Arrowheads 3:1, filled. */
   readonly arrows?: 'none' | 'end' | 'both';
+  /** How much of the line lies before `from`, on another page, in mm: its dashes go on from there. */
+  readonly before?: number;
 }
 
-export interface SceneArc {
+/** Part of a circle, or of an ellipse that stands square to the sheet. */
+export interface SceneArc extends ArcOfEllipse {
   readonly kind: 'arc';
   readonly role: LineRole;
+}
+
+export interface ArcOfEllipse {
   readonly centre: ScenePoint;
-  readonly radius: number;
-  /** Degrees clockwise from the positive x axis, `to` greater than `from`; a full circle is 0 to 360. */
+  /** Half the width and half the height; equal for a circle. */
+  readonly rx: number;
+  readonly ry: number;
+  /**
+   * Degrees clockwise from the positive x axis, `to` greater than `from`; a full turn is 0 to 360. On an ellipse they are those
+   * of the circle that it is drawn out of: the point at t is centre + (rx cos t, ry sin t).
+   */
   readonly from: number;
   readonly to: number;
 }
 
+/** A region filled with a tone, by the even-odd rule: an outline inside another is a hole. */
 export interface SceneFill {
   readonly kind: 'fill';
   readonly tone: 'paper' | 'waste' | 'ink' | 'shade';
-  readonly outline: readonly ScenePoint[];
+  readonly outlines: readonly SceneOutline[];
 }
+
+/** A closed path; each edge begins where the last one ended. */
+export type SceneOutline = readonly SceneEdge[];
+
+export type SceneEdge =
+  | { readonly is: 'line'; readonly from: ScenePoint; readonly to: ScenePoint }
+  /** Walked from `from` to `to`, or `backwards`. */
+  | ({ readonly is: 'arc'; readonly backwards: boolean } & ArcOfEllipse);
 
 export interface SceneLabel {
   readonly kind: 'label';

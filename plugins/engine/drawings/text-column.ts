@@ -1,5 +1,5 @@
 import type { LegendEntry } from './legend.ts';
-import type { SceneItem, SceneLabel } from './scene.ts';
+import type { SceneItem, SceneLabel, SceneLine, ScenePoint } from './scene.ts';
 import { emOf, leadingOf, weightOf, wrapText } from './text-metrics.ts';
 
 /** What follows downwards on a sheet: its items, and where the next thing may begin, in mm from the top. */
@@ -11,6 +11,9 @@ export interface Flowed {
 /** Length of a line sample and the room from its start to the words, in mm. */
 const SAMPLE_MM = 15;
 const WORDS_AT_MM = 18;
+/** Strokes of hatching in a sample, and how high they are, in mm. */
+const HATCH_SAMPLES = 6;
+const HATCH_SAMPLE_MM = 2;
 
 /** A paragraph set from a top edge downwards, broken to a width. */
 export function paragraph(
@@ -48,13 +51,7 @@ export function legendRows(
   let top = column.top;
   for (const entry of entries) {
     const y = top + 0.5 * emOf(size, 'regular');
-    items.push({
-      kind: 'line',
-      role: entry.role,
-      from: { x: column.left, y },
-      to: { x: column.left + SAMPLE_MM, y },
-      ...(entry.role === 'grain' ? { arrows: 'both' as const } : {}),
-    });
+    items.push(...sampleOf(entry.role, { x: column.left, y }));
     const words = paragraph(
       entry.words,
       { left: column.left + WORDS_AT_MM, top, width: column.width - WORDS_AT_MM },
@@ -64,4 +61,17 @@ export function legendRows(
     top = words.bottom;
   }
   return { items, bottom: top };
+}
+
+/** A sample of a kind of line, from its left end; of hatching, a few of its strokes. */
+function sampleOf(role: LegendEntry['role'], { x, y }: ScenePoint): readonly SceneLine[] {
+  if (role === 'hatch') {
+    const half = HATCH_SAMPLE_MM / 2;
+    return Array.from({ length: HATCH_SAMPLES }, (_, i): SceneLine => {
+      const left = x + (i * (SAMPLE_MM - HATCH_SAMPLE_MM)) / (HATCH_SAMPLES - 1);
+      return { kind: 'line', role, from: { x: left, y: y + half }, to: { x: left + HATCH_SAMPLE_MM, y: y - half } };
+    });
+  }
+  const line: SceneLine = { kind: 'line', role, from: { x, y }, to: { x: x + SAMPLE_MM, y } };
+  return [role === 'grain' ? { ...line, arrows: 'both' } : line];
 }

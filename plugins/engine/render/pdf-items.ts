@@ -1,4 +1,7 @@
 import {
+  type ArcOfEllipse,
+  arcPoint,
+  direction,
   emOf,
   inMainFont,
   LINE_TYPES,
@@ -58,12 +61,38 @@ function drawLine(document: PdfDocument, line: SceneLine): void {
 }
 
 function drawArc(document: PdfDocument, arc: SceneArc): void {
-  const [x, y] = pointOf(arc.centre);
-  const radius = arc.radius * POINTS_PER_MM;
   setPen(document, arc);
-  if (arc.to - arc.from >= 360) document.circle(x, y, radius);
-  else document.arc(x, y, radius, (arc.from * Math.PI) / 180, (arc.to * Math.PI) / 180);
+  document.lineCap('butt');
+  document.moveTo(...pointOf(arcPoint(arc, arc.from)));
+  curveAlong(document, arc, false);
+  if (arc.to - arc.from >= 360) document.closePath();
   document.stroke();
+}
+
+/** A curve of an eighth of a turn leaves a circle by less than 5 millionths of its radius (ISO 32000-1 has no arcs). */
+const MOST_DEGREES = 45;
+
+/** From one end of an arc to the other, in cubic curves. */
+function curveAlong(document: PdfDocument, arc: ArcOfEllipse, backwards: boolean): void {
+  const count = Math.max(1, Math.ceil((arc.to - arc.from) / MOST_DEGREES - 1e-9));
+  const [start, end] = backwards ? [arc.to, arc.from] : [arc.from, arc.to];
+  const step = (end - start) / count;
+  const reach = (4 / 3) * Math.tan((step * Math.PI) / 720);
+  for (let k = 0; k < count; k++) {
+    const [a, b] = [start + k * step, k === count - 1 ? end : start + (k + 1) * step];
+    document.bezierCurveTo(
+      ...pointOf(beside(arc, a, reach)),
+      ...pointOf(beside(arc, b, -reach)),
+      ...pointOf(arcPoint(arc, b)),
+    );
+  }
+}
+
+/** A point on the tangent at an angle, `share` of a radius further on. */
+function beside(arc: ArcOfEllipse, degrees: number, share: number): ScenePoint {
+  const { x, y } = arcPoint(arc, degrees);
+  const [cos, sin] = direction(degrees);
+  return { x: x - share * arc.rx * sin, y: y + share * arc.ry * cos };
 }
 
 const TONE_OPACITY: Readonly<Record<SceneFill['tone'], number>> = { paper: 0, shade: 0.06, waste: 0.12, ink: 1 };
@@ -72,8 +101,18 @@ function drawFill(document: PdfDocument, fill: SceneFill): void {
   if (fill.tone === 'paper') return;
   document.save();
   document.fillOpacity(TONE_OPACITY[fill.tone]);
-  document.polygon(...fill.outline.map(pointOf));
-  document.fill();
+  for (const outline of fill.outlines) {
+    for (const [i, edge] of outline.entries()) {
+      if (i === 0)
+        document.moveTo(
+          ...pointOf(edge.is === 'line' ? edge.from : arcPoint(edge, edge.backwards ? edge.to : edge.from)),
+        );
+      if (edge.is === 'line') document.lineTo(...pointOf(edge.to));
+      else curveAlong(document, edge, edge.backwards);
+    }
+    document.closePath();
+  }
+  document.fill('even-odd');
   document.restore();
 }
 
@@ -110,7 +149,13 @@ function setPen(document: PdfDocument, item: SceneLine | SceneArc): void {
   const type = LINE_TYPES[item.role];
   document.lineWidth(type.width * POINTS_PER_MM);
   if (type.dash.length === 0) document.undash();
-  else document.dash(type.dash.map((length) => length * POINTS_PER_MM));
+  else {
+    const phase = (item.kind === 'line' ? (item.before ?? 0) : 0) * POINTS_PER_MM;
+    document.dash(
+      type.dash.map((length) => length * POINTS_PER_MM),
+      { phase },
+    );
+  }
 }
 
 function pointOf(point: ScenePoint): [number, number] {

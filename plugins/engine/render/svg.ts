@@ -1,4 +1,6 @@
 import {
+  type ArcOfEllipse,
+  arcPoint,
   emOf,
   LINE_TYPES,
   type Scene,
@@ -7,6 +9,8 @@ import {
   type SceneItem,
   type SceneLabel,
   type SceneLine,
+  type SceneOutline,
+  type ScenePoint,
   weightOf,
 } from '../drawings/index.ts';
 import { arrowheads, shaft } from './arrowhead.ts';
@@ -65,16 +69,26 @@ function renderLine(line: SceneLine): string {
 }
 
 function renderArc(arc: SceneArc): string {
-  const { centre, radius, from, to } = arc;
-  if (to - from >= 360) {
-    return `<circle class="scene-${arc.role}" cx="${round(centre.x)}" cy="${round(centre.y)}" r="${round(radius)}"${strokeOf(arc)}/>`;
+  const { centre, rx, ry, from, to } = arc;
+  if (to - from >= 360 && rx === ry) {
+    return `<circle class="scene-${arc.role}" cx="${round(centre.x)}" cy="${round(centre.y)}" r="${round(rx)}"${strokeOf(arc)}/>`;
   }
-  const at = (degrees: number): string => {
-    const radians = (degrees * Math.PI) / 180;
-    return `${round(centre.x + radius * Math.cos(radians))} ${round(centre.y + radius * Math.sin(radians))}`;
-  };
-  const large = to - from > 180 ? 1 : 0;
-  return `<path class="scene-${arc.role}" d="M${at(from)}A${round(radius)} ${round(radius)} 0 ${large} 1 ${at(to)}"${strokeOf(arc)}/>`;
+  const start = arcPoint(arc, from);
+  return `<path class="scene-${arc.role}" d="M${pair(start)}${arcTo(arc, false)}"${strokeOf(arc)}/>`;
+}
+
+/** From one end of an arc to the other. A whole turn in two, since an arc from a point to itself is none. */
+function arcTo(arc: ArcOfEllipse, backwards: boolean): string {
+  const whole = arc.to - arc.from >= 360;
+  const stops = whole ? [arc.from, (arc.from + arc.to) / 2, arc.to] : [arc.from, arc.to];
+  if (backwards) stops.reverse();
+  return stops
+    .slice(1)
+    .map((stop, i) => {
+      const large = Math.abs(stop - (stops[i] ?? stop)) > 180 ? 1 : 0;
+      return `A${round(arc.rx)} ${round(arc.ry)} 0 ${large} ${backwards ? 0 : 1} ${pair(arcPoint(arc, stop))}`;
+    })
+    .join('');
 }
 
 /** How strongly each tone is filled with ink; paper is left to the page. */
@@ -83,7 +97,7 @@ const TONE_OPACITY: Readonly<Record<SceneFill['tone'], number>> = { paper: 0, wa
 function renderFill(fill: SceneFill): string {
   const ink = fill.tone === 'paper' ? 'none' : 'currentColor';
   const opacity = fill.tone === 'ink' || fill.tone === 'paper' ? '' : ` fill-opacity="${TONE_OPACITY[fill.tone]}"`;
-  return `<path class="scene-${fill.tone}" stroke="none" fill="${ink}"${opacity} d="${pathOf(fill.outline)}"/>`;
+  return `<path class="scene-${fill.tone}" stroke="none" fill="${ink}"${opacity} fill-rule="evenodd" d="${fill.outlines.map(outlineOf).join('')}"/>`;
 }
 
 function renderLabel(label: SceneLabel): string {
@@ -108,10 +122,23 @@ function textOf(text: string): string {
 
 function strokeOf(item: SceneLine | SceneArc): string {
   const type = LINE_TYPES[item.role];
-  const dash = type.dash.length === 0 ? '' : ` stroke-dasharray="${type.dash.map(round).join(' ')}"`;
+  const offset = item.kind === 'line' && item.before ? ` stroke-dashoffset="${round(item.before)}"` : '';
+  const dash = type.dash.length === 0 ? '' : ` stroke-dasharray="${type.dash.map(round).join(' ')}"${offset}`;
   return ` stroke-width="${round(type.width)}"${dash}`;
 }
 
-function pathOf(points: readonly { readonly x: number; readonly y: number }[]): string {
-  return `${points.map((point, i) => `${i === 0 ? 'M' : 'L'}${round(point.x)} ${round(point.y)}`).join('')}Z`;
+function pathOf(points: readonly ScenePoint[]): string {
+  return `${points.map((point, i) => `${i === 0 ? 'M' : 'L'}${pair(point)}`).join('')}Z`;
+}
+
+function outlineOf(outline: SceneOutline): string {
+  const [first] = outline;
+  if (first === undefined) return '';
+  const start = first.is === 'line' ? first.from : arcPoint(first, first.backwards ? first.to : first.from);
+  const steps = outline.map((edge) => (edge.is === 'line' ? `L${pair(edge.to)}` : arcTo(edge, edge.backwards)));
+  return `M${pair(start)}${steps.join('')}Z`;
+}
+
+function pair({ x, y }: ScenePoint): string {
+  return `${round(x)} ${round(y)}`;
 }

@@ -1,3 +1,4 @@
+import { rectangle, ZERO } from '../../../plugins/engine/geometry/index.ts';
 import type { Band, Card, Crease, FoldDirection, Piece, System } from '../../../plugins/engine/index.ts';
 import { DEFAULT_MARKS, Length } from '../../../plugins/engine/index.ts';
 
@@ -12,10 +13,14 @@ export type Side =
 export function pieceOf(name: string, across: Side, down: Side, grain?: 'across' | 'down'): Piece {
   const columns = bandsOf(across);
   const rows = bandsOf(down);
+  const width = Length.sum(columns.map((band) => band.size));
+  const height = Length.sum(rows.map((band) => band.size));
   return {
     name,
-    width: Length.sum(columns.map((band) => band.size)),
-    height: Length.sum(rows.map((band) => band.size)),
+    width,
+    height,
+    outline: rectangle(ZERO, ZERO, width.mm, height.mm),
+    ...{ lines: [], windows: [], away: [], shapes: [], spots: [], thick: undefined },
     declared: undefined,
     columns,
     rows,
@@ -55,6 +60,17 @@ export const millimetres = (text: string): Length => Length.fromMm(text);
 /** A card of pieces made directly. */
 export function cardOf(system: System, ...pieces: readonly Piece[]): Card {
   const mark = DEFAULT_MARKS[system];
-  const none = { parameters: [], poses: [], requirements: [], equalities: [], lesson: [] };
-  return { name: 'Invented card', system, mark, pieces, ...none, place };
+  const none = {
+    parameters: [],
+    poses: [],
+    requirements: [],
+    equalities: [],
+    lesson: [],
+    joins: [],
+    fillings: [],
+    coats: [],
+    work: [],
+  };
+  const more = { motions: [], actsAs: undefined, posts: 'closed', closesWithin: [] };
+  return { name: 'Invented card', system, mark, pieces, ...none, ...more, place };
 }

@@ -3,8 +3,10 @@ import {
   formatNumber,
   type Piece,
   type Scene,
+  type SceneArc,
   type SceneLabel,
   type SceneLine,
+  type ScenePoint,
   type System,
 } from '../../../plugins/engine/index.ts';
 import { type RealBox, realBox, realFont } from './real-font.ts';
@@ -34,10 +36,14 @@ export function expectClear(scene: Scene): void {
       .map((b) => `${a.text} on ${b.text}`),
   );
   expect(meetings).toEqual([]);
-  const lines = scene.items.filter((item) => item.kind === 'line').map(boxOf);
-  const crossings = boxes.flatMap((box) =>
-    lines.filter((line) => meet(box, line)).map((line) => `${box.text} on ${line.text}`),
-  );
+  const lines = scene.items.filter((item) => item.kind === 'line');
+  const arcs = scene.items
+    .filter((item) => item.kind === 'arc')
+    .map((arc) => ({ role: arc.role, points: alongArc(arc) }));
+  const crossings = boxes.flatMap((box) => [
+    ...lines.filter((line) => crosses(line, box)).map(({ role }) => `${box.text} on ${role} line`),
+    ...arcs.filter(({ points }) => points.some((at) => lies(at, box))).map(({ role }) => `${box.text} on ${role} arc`),
+  ]);
   expect(crossings).toEqual([]);
   const outside = boxes.filter(
     ({ left, right, top, bottom }) => left < 0 || top < 0 || right > scene.width || bottom > scene.height,
@@ -56,23 +62,62 @@ export function expectEachSizeOnce(scene: Scene, piece: Piece, system: System, h
     formatNumber(piece.width, system),
     formatNumber(piece.height, system),
   ];
-  const figures = labelsOf(scene)
-    .filter(({ role }) => role === 'figure')
-    .map(({ text }) => text.replaceAll('\u2009', ' ').replaceAll('\u2044', '/'));
-  expect(figures.sort()).toEqual(expected.sort());
+  expect([...figuresOf(scene)].sort()).toEqual(expected.sort());
+}
+
+/** No position stands twice along one edge: above the piece, or to its left. */
+export function expectNoSizeTwice(scene: Scene): void {
+  const edges = scene.items.filter((item) => (item.kind === 'line' || item.kind === 'arc') && item.role === 'outline');
+  const first = edges[0];
+  expect(first).toBeDefined();
+  const dimensions = linesOf(scene, 'dimension');
+  const levels = dimensions.filter(({ from, to }) => from.y === to.y).map(({ from }) => from.y);
+  const uprights = dimensions.filter(({ from, to }) => from.x === to.x).map(({ from }) => from.x);
+  const figures = labelsOf(scene).filter(({ role, text }) => role === 'figure' && !/[\u00b0\u00d8R]/.test(text));
+  const above = figures.filter(({ at }) => at.y < Math.min(...levels));
+  const beside = figures.filter(({ at, turn }) => turn === 0 && at.x < Math.min(...uprights));
+  for (const group of [above, beside].map((some) => some.map(({ text }) => text)))
+    expect(group).toEqual([...new Set(group)]);
 }
 
 function meet(a: RealBox, b: RealBox): boolean {
   return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 }
 
-function boxOf({ role, from, to }: SceneLine): RealBox {
-  const text = `${role} line`;
-  return {
-    left: Math.min(from.x, to.x),
-    right: Math.max(from.x, to.x),
-    top: Math.min(from.y, to.y),
-    bottom: Math.max(from.y, to.y),
-    text,
-  };
+/** Whether a straight line goes through a box: an end lies in it, or it crosses one of the box's diagonals. */
+function crosses({ from, to }: SceneLine, { left, right, top, bottom, text }: RealBox): boolean {
+  if (lies(from, { left, right, top, bottom, text }) || lies(to, { left, right, top, bottom, text })) return true;
+  const side = (a: ScenePoint, b: ScenePoint, c: ScenePoint): number =>
+    Math.sign((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x));
+  const diagonals = [
+    [
+      { x: left, y: top },
+      { x: right, y: bottom },
+    ],
+    [
+      { x: left, y: bottom },
+      { x: right, y: top },
+    ],
+  ] as const;
+  return diagonals.some(([a, b]) => side(a, b, from) * side(a, b, to) < 0 && side(from, to, a) * side(from, to, b) < 0);
+}
+
+/** Points of an arc, less than a twentieth of a millimetre apart. */
+export function alongArc({ centre, rx, ry, from, to }: SceneArc): readonly ScenePoint[] {
+  const count = Math.ceil((((to - from) * Math.PI) / 180) * Math.max(rx, ry) * 20) + 1;
+  return Array.from({ length: count + 1 }, (_, i) => {
+    const radians = ((from + (i * (to - from)) / count) * Math.PI) / 180;
+    return { x: centre.x + rx * Math.cos(radians), y: centre.y + ry * Math.sin(radians) };
+  });
+}
+
+function lies({ x, y }: ScenePoint, { left, right, top, bottom }: RealBox): boolean {
+  return x > left && x < right && y > top && y < bottom;
+}
+
+/** Figures of a drawing as they are written by hand. */
+export function figuresOf(scene: Scene): readonly string[] {
+  return labelsOf(scene)
+    .filter(({ role }) => role === 'figure')
+    .map(({ text }) => text.replaceAll('\u2009', ' ').replaceAll('\u2044', '/'));
 }

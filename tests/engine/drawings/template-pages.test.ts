@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { type Card, type PageScene, panelsOf, type SheetFormat, templatePages } from '../../../plugins/engine/index.ts';
 import { everyKind } from './every-kind.ts';
 import { cardOf, inches, millimetres, pieceOf } from './pieces.ts';
-import { inkOf, labelsOf, linesOf } from './sound-drawing.ts';
+import { SHAPED } from './shaped-pieces.ts';
+import { alongArc, expectClear, inkOf, labelsOf } from './sound-drawing.ts';
 
 /** What home printers leave white, in mm: 1/4 in, and 1/2 in at the foot. */
 const MARGIN = 6.35;
@@ -22,41 +23,53 @@ function pagesOf(card: Card, sheet: SheetFormat, title = 'Lantern night'): reado
 }
 
 function expectPrintable(page: PageScene): void {
-  for (const { left, right, top, bottom, text } of labelsOf(page).map(inkOf)) {
-    const inside =
-      left >= MARGIN - SLACK &&
-      top >= MARGIN - SLACK &&
-      right <= page.width - MARGIN + SLACK &&
-      bottom <= page.height - FOOT + SLACK;
-    expect(inside, `page ${page.page}: ${text}`).toBe(true);
-  }
-  for (const { from, to } of linesOf(page, 'outline', 'valley', 'mountain', 'join', 'frame', 'grain')) {
-    for (const { x, y } of [from, to]) {
-      expect(x >= MARGIN && x <= page.width - MARGIN && y >= MARGIN && y <= page.height - FOOT + 1e-9).toBe(true);
-    }
-  }
-}
-
-function expectNoTextOnText(page: PageScene): void {
-  const boxes = labelsOf(page).map(inkOf);
-  const meetings = boxes.flatMap((a, i) =>
-    boxes
-      .slice(i + 1)
-      .filter((b) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom)
-      .map((b) => `${a.text} on ${b.text}`),
-  );
-  expect(meetings).toEqual([]);
+  const off = labelsOf(page)
+    .map(inkOf)
+    .filter(
+      ({ left, right, top, bottom }) =>
+        left < MARGIN - SLACK ||
+        top < MARGIN - SLACK ||
+        right > page.width - MARGIN + SLACK ||
+        bottom > page.height - FOOT + SLACK,
+    );
+  expect(
+    off.map(({ text }) => text),
+    `page ${page.page}`,
+  ).toEqual([]);
+  const outside = page.items.flatMap((item) => {
+    if (item.kind !== 'line' && item.kind !== 'arc') return [];
+    const points = item.kind === 'line' ? [item.from, item.to] : alongArc(item);
+    return points
+      .filter(({ x, y }) => x < MARGIN || x > page.width - MARGIN || y < MARGIN || y > page.height - FOOT + 1e-9)
+      .map(({ x, y }) => `${item.role} at ${x} ${y}`);
+  });
+  expect(outside, `page ${page.page}`).toEqual([]);
 }
 
 describe.each(everyKind())('template of $name', ({ card }) => {
-  it.each(['letter', 'a4'] as const)('keeps ink off the margins and texts apart on %s', (sheet) => {
-    const pages = pagesOf(card, sheet);
-    for (const page of pages) {
+  it.each(['letter', 'a4'] as const)(
+    'keeps ink off the margins, and texts off each other and off lines, on %s',
+    (sheet) => {
+      const pages = pagesOf(card, sheet);
+      for (const page of pages) {
+        expectPrintable(page);
+        expectClear(page);
+        const texts = labelsOf(page).map(({ text }) => text);
+        expect(texts).toContain(`page ${page.page} of ${pages.length}`);
+        expect(texts).toContain('Print at 100 %, no fitting to the page');
+      }
+    },
+  );
+});
+
+describe.each(SHAPED)('template of $name', ({ piece }) => {
+  it.each([
+    ['letter', 'inch'],
+    ['a4', 'metric'],
+  ] as const)('keeps ink off the margins, and texts off each other and off lines, on %s', (sheet, system) => {
+    for (const page of pagesOf(cardOf(system, piece(system)), sheet)) {
       expectPrintable(page);
-      expectNoTextOnText(page);
-      const texts = labelsOf(page).map(({ text }) => text);
-      expect(texts).toContain(`page ${page.page} of ${pages.length}`);
-      expect(texts).toContain('Print at 100 %, no fitting to the page');
+      expectClear(page);
     }
   });
 });

@@ -36,7 +36,8 @@ const CASES: readonly Expected[] = [
     across: [],
   },
   { fold: 'top-fold', sheet: 'letter', width: 107.95, height: 279.4, down: [], across: [139.7] },
-  { fold: 'top-fold', sheet: 'a4', width: 108, height: 279, down: [], across: [139.5] },
+  // US A2 stands for ISO A6, 105 x 148 mm, in a metric edition.
+  { fold: 'top-fold', sheet: 'a4', width: 105, height: 296, down: [], across: [148] },
   { fold: 'gate', sheet: 'letter', width: 215.9, height: 139.7, down: [53.975, 161.925], across: [] },
   {
     fold: '{ gate: { width: 5 in, height: 6 in } }',

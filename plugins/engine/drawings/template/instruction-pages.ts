@@ -1,3 +1,4 @@
+import type { Panelling } from '../../panels/index.ts';
 import type { Piece } from '../../spec/index.ts';
 import {
   BLADE_WORDS,
@@ -36,6 +37,7 @@ export interface InstructionInput extends TemplateFacts {
   readonly legend: readonly LegendEntry[];
   readonly pieces: readonly {
     readonly piece: Piece;
+    readonly panelling: Panelling;
     /** Stands before the piece: the name of its card. */
     readonly heading: string | undefined;
     readonly pages: readonly number[];
@@ -97,8 +99,8 @@ function blocks(input: InstructionInput, width: number): readonly Block[] {
     ...(tiled ? JOIN_WORDS.map((words) => text(words, NOTE_SIZE, 'note', 0.5)) : []),
     gap(2),
     text(BLADE_WORDS, NOTE_SIZE, 'note', 0),
-    ...input.pieces.flatMap(({ piece, heading, pages }, i) => {
-      const paragraphs = [...cuttingParagraphs(piece, { system: input.system }), [pieceOnPages(pages)]];
+    ...input.pieces.flatMap(({ piece, panelling, heading, pages }, i) => {
+      const paragraphs = [...cuttingParagraphs(piece, panelling, { system: input.system }), [pieceOnPages(pages)]];
       const [first = gap(0), ...rest] = paragraphs.map((sentences) =>
         text(sentences.join(' '), NOTE_SIZE, 'note', 0.5),
       );

@@ -1,8 +1,11 @@
 import type { Board } from '../board.ts';
-import type { SceneLabel, ScenePoint } from '../scene.ts';
+import { type Box, grown } from '../box.ts';
+import { meets } from '../meetings.ts';
+import type { SceneArc, SceneLabel, SceneLine, ScenePoint } from '../scene.ts';
 import { joinOf, type Stretch } from './tiling.ts';
 
 const MARK_RADIUS_MM = 2.5;
+const MARK_CIRCLE = { rx: MARK_RADIUS_MM, ry: MARK_RADIUS_MM, from: 0, to: 360 };
 const CROSS_MM = 4.5;
 /** Marks keep this far from creases, edges and other joins, so that they and their letters can be seen, in mm. */
 const MARK_CLEAR_MM = 7;
@@ -29,11 +32,19 @@ export interface Cell {
   readonly column: number;
 }
 
-/** All joins of a piece cut into columns and rows; `avoid` are positions along each way where no mark should lie. */
+/** Where no mark should lie, in mm of the piece: positions along each way, and lines that are neither upright nor level. */
+export interface Avoid {
+  readonly across: readonly number[];
+  readonly down: readonly number[];
+  readonly lines: readonly (SceneLine | SceneArc)[];
+}
+
+/** All joins of a piece cut into columns and rows, between two cells that are `used`. */
 export function joinsOf(
   columns: readonly Stretch[],
   rows: readonly Stretch[],
-  avoid: { readonly across: readonly number[]; readonly down: readonly number[] },
+  avoid: Avoid,
+  used: readonly Cell[],
 ): readonly Join[] {
   const joins: Omit<Join, 'letter'>[] = [];
   rows.forEach((rowStretch, row) => {
@@ -47,7 +58,7 @@ export function joinsOf(
         runs: 'down',
         at: joinOf(before, after),
         ...rowStretch,
-        marks: marksOn(rowStretch, avoid.down),
+        marks: marksOn('down', joinOf(before, after), rowStretch, avoid),
         cells,
       });
     });
@@ -63,18 +74,21 @@ export function joinsOf(
         runs: 'across',
         at: joinOf(before, after),
         ...columnStretch,
-        marks: marksOn(columnStretch, avoid.across),
+        marks: marksOn('across', joinOf(before, after), columnStretch, avoid),
         cells,
       });
     });
   });
-  return joins.map((join, i) => ({ ...join, letter: letterOf(i) }));
+  const isUsed = ({ row, column }: Cell): boolean => used.some((cell) => cell.row === row && cell.column === column);
+  return joins.filter(({ cells }) => cells.every(isUsed)).map((join, i) => ({ ...join, letter: letterOf(i) }));
 }
 
 /** Near a quarter and three quarters of the stretch, moved inwards off what is to be avoided where that can be. */
-function marksOn({ from, to }: Stretch, avoid: readonly number[]): readonly number[] {
+function marksOn(runs: Join['runs'], at: number, { from, to }: Stretch, avoid: Avoid): readonly number[] {
   const length = to - from;
-  const clear = (at: number): boolean => avoid.every((other) => Math.abs(other - at) >= MARK_CLEAR_MM);
+  const clear = (along: number): boolean =>
+    avoid[runs].every((other) => Math.abs(other - along) >= MARK_CLEAR_MM) &&
+    !avoid.lines.some((line) => meets(line, about(runs, at, along)));
   const near = (start: number, step: number): number => {
     for (let i = 0; i * Math.abs(step) < length * 0.2; i++) if (clear(start + i * step)) return start + i * step;
     return start;
@@ -82,24 +96,31 @@ function marksOn({ from, to }: Stretch, avoid: readonly number[]): readonly numb
   return [near(from + length / 4, 1), near(to - length / 4, -1)];
 }
 
+/** The room that a mark wants for itself. */
+function about(runs: Join['runs'], at: number, along: number): Box {
+  const [x, y] = runs === 'down' ? [at, along] : [along, at];
+  return grown({ left: x, right: x, top: y, bottom: y }, MARK_CLEAR_MM);
+}
+
 function letterOf(index: number): string {
   const letter = String.fromCharCode(65 + (index % 26));
   return index < 26 ? letter : `${letterOf(Math.floor(index / 26) - 1)}${letter}`;
 }
 
-/** Draws the join on one of its pages; `place` turns a point of the piece into one of the page. */
-export function drawJoin(board: Board, join: Join, place: (x: number, y: number) => ScenePoint): void {
-  const point = (along: number, off = 0): ScenePoint =>
-    join.runs === 'down' ? place(join.at + off, along) : place(along, join.at + off);
-  board.add({ kind: 'line', role: 'join', from: point(join.from), to: point(join.to) });
-  join.marks.forEach((mark, i) => {
-    const centre = point(mark);
-    board.add(
-      { kind: 'arc', role: 'frame', centre, radius: MARK_RADIUS_MM, from: 0, to: 360 },
-      { kind: 'line', role: 'frame', from: point(mark, -CROSS_MM), to: point(mark, CROSS_MM) },
-    );
-    board.place(markLabels(`${join.letter}${i + 1}`, centre));
-  });
+/** Draws joins on one of their pages, then the letters of their marks; `place` turns a point of the piece into one of the page. */
+export function drawJoins(board: Board, joins: readonly Join[], place: (x: number, y: number) => ScenePoint): void {
+  const point = ({ runs, at }: Join, along: number, off = 0): ScenePoint =>
+    runs === 'down' ? place(at + off, along) : place(along, at + off);
+  for (const join of joins) {
+    board.add({ kind: 'line', role: 'join', from: point(join, join.from), to: point(join, join.to) });
+    for (const mark of join.marks)
+      board.add(
+        { kind: 'arc', role: 'frame', centre: point(join, mark), ...MARK_CIRCLE },
+        { kind: 'line', role: 'frame', from: point(join, mark, -CROSS_MM), to: point(join, mark, CROSS_MM) },
+      );
+  }
+  for (const join of joins)
+    for (const [i, mark] of join.marks.entries()) board.place(markLabels(`${join.letter}${i + 1}`, point(join, mark)));
 }
 
 /** Places for a mark's letter: at one of its four corners. */

@@ -1,28 +1,37 @@
 import type { Panelling } from '../../panels/index.ts';
-import type { Crease, Piece } from '../../spec/index.ts';
-import { formatLength, type System } from '../../units/index.ts';
+import type { Piece } from '../../spec/index.ts';
+import type { System } from '../../units/index.ts';
 import {
-  creaseLabel,
   creaseOnTemplate,
   cuttingWords,
+  foldLabel,
+  type PieceStrokes,
   piecePageHeading,
   piecePageWords,
+  sayMeasure,
   sayName,
+  strokesOf,
   type TileFacts,
+  type WorkLine,
 } from '../../wording/index.ts';
 import { Board } from '../board.ts';
 import type { Box } from '../box.ts';
-import { drawCreaseLabels } from '../crease-labels.ts';
-import { creaseLine, type DrawnPiece, drawnAt, edgeLines } from '../drawn-piece.ts';
+import { type DrawnLine, type DrawnPiece, drawnAt, drawnLines, edgeItems } from '../drawn-piece.ts';
 import { drawGrainArrow } from '../grain-arrow.ts';
-import { drawPanelNames, namedBox } from '../panel-names.ts';
-import type { SceneLine } from '../scene.ts';
-import { clipBox, clipLine } from './clip.ts';
-import { type Cell, drawJoin, type Join, joinsOf } from './join-marks.ts';
+import { labelledLines, type NamedLine } from '../labelled-lines.ts';
+import { drawLineLabels } from '../line-labels.ts';
+import { drawPanelNames, type NamedPanel, namedPanel } from '../panel-names.ts';
+import { centreCrosses } from '../round-marks.ts';
+import { drawRegionNames, wasteHatching } from '../waste.ts';
+import { clipBox, clipLine, clipped } from './clip.ts';
+import { boxOf, type Division, divide, joinsIn, type StrokedPiece } from './division.ts';
+import { type Cell, drawJoins, type Join } from './join-marks.ts';
 import type { DraftPage } from './page-scene.ts';
 import { pageHead } from './page-text.ts';
-import { type PageFormat, pageFormat, type SheetFormat } from './sheet-format.ts';
-import { type Stretch, stretchesOf } from './tiling.ts';
+import type { PageFormat, SheetFormat } from './sheet-format.ts';
+
+/** Between strokes of hatching at true size, in mm. */
+const HATCH_MM = 4;
 
 export interface PiecePagesInput {
   readonly piece: Piece;
@@ -33,108 +42,94 @@ export interface PiecePagesInput {
   readonly title: string;
 }
 
-/** A piece divided over pages of one format. */
-interface Division {
-  readonly format: PageFormat;
-  readonly columns: readonly Stretch[];
-  readonly rows: readonly Stretch[];
-}
-
-/** A piece at true size on as few pages as will hold it, upright or lying; upright when that makes no difference. */
+/** A piece at true size, page by page. A page on which there would be nothing but waste is left out. */
 export function piecePages(input: PiecePagesInput): readonly DraftPage[] {
-  const [upright, lying] = [divide(input, false), divide(input, true)];
-  const division = pageCount(lying) < pageCount(upright) ? lying : upright;
-  const { columns, rows } = division;
-  const joins = joinsOf(columns, rows, {
-    across: [...positions(input.piece, 'down'), ...ends(columns)],
-    down: [...positions(input.piece, 'across'), ...ends(rows)],
-  });
-  return rows.flatMap((_, row) => columns.map((_, column) => piecePage(input, division, joins, { row, column })));
+  const { piece, panelling } = input;
+  const stroked: StrokedPiece = { piece, panelling, strokes: strokesOf(piece, panelling) };
+  const division = divide(stroked, input.sheet);
+  const joins = joinsIn(division, stroked);
+  return division.cells.map((cell) => piecePage(input, stroked.strokes, division, joins, cell));
 }
 
-function divide({ piece, sheet }: PiecePagesInput, landscape: boolean): Division {
-  const format = pageFormat(sheet, landscape);
-  const { left, right, top, bottom } = format.clear;
-  return {
-    format,
-    columns: stretchesOf(piece.width.toMm(), right - left, positions(piece, 'down')),
-    rows: stretchesOf(piece.height.toMm(), bottom - top, positions(piece, 'across')),
-  };
-}
-
-function pageCount({ columns, rows }: Division): number {
-  return columns.length * rows.length;
-}
-
-function positions(piece: Piece, runs: Crease['runs']): readonly number[] {
-  return piece.creases.filter((crease) => crease.runs === runs).map((crease) => crease.at.toMm());
-}
-
-function ends(stretches: readonly Stretch[]): readonly number[] {
-  return stretches.flatMap(({ from, to }) => [from, to]);
-}
-
-function piecePage(input: PiecePagesInput, division: Division, joins: readonly Join[], cell: Cell): DraftPage {
-  const { piece, system } = input;
+function piecePage(
+  input: PiecePagesInput,
+  strokes: PieceStrokes,
+  division: Division,
+  joins: readonly Join[],
+  cell: Cell,
+): DraftPage {
+  const { piece, panelling, system } = input;
   const { format, columns, rows } = division;
-  const column = columns[cell.column] ?? { from: 0, to: 0 };
-  const row = rows[cell.row] ?? { from: 0, to: 0 };
-  const window = windowOn(format, column, row);
-  const drawn = drawnAt(piece, window.left - column.from, window.top - row.from, 1);
-  const whole = pageCount(division) === 1;
+  const shown = boxOf(division, cell);
+  const window = windowOn(format, shown);
+  const drawn = drawnAt(piece, window.left - shown.left, window.top - shown.top, 1);
+  const whole = columns.length * rows.length === 1;
   const tile: TileFacts | undefined = whole
     ? undefined
     : { row: cell.row + 1, rows: rows.length, column: cell.column + 1, columns: columns.length };
   const heading = piecePageHeading(input.title, sayName(piece.name), tile);
 
   const board = new Board(window);
-  board.add(...edgeLines(drawn).flatMap((line) => clipLine(line, window)));
-  const creases = piece.creases.flatMap((crease) =>
-    clipLine(creaseLine(drawn, crease), window).map((line) => ({ line, texts: textsAt(crease, system), named: true })),
+  const lines = drawnLines(drawn, strokes).flatMap(({ line, drawn: all }) =>
+    clipLine(all, window).map((visible): DrawnLine => ({ line, drawn: visible })),
   );
-  board.add(...creases.map(({ line }): SceneLine => line));
-  for (const join of joins.filter(({ cells }) =>
-    cells.some((end) => end.row === cell.row && end.column === cell.column),
-  )) {
-    drawJoin(board, join, (x, y) => ({ x: drawn.left + x, y: drawn.top + y }));
-  }
-  drawInside(board, input, drawn, window);
-  drawCreaseLabels(board, creases, { beyond: false, numbers: false });
+  board.add(
+    ...edgeItems(drawn, strokes).flatMap((item) => clipped(item, window)),
+    ...lines.map((line) => line.drawn),
+    ...centreCrosses(drawn, strokes).flatMap((line) => clipLine(line, window)),
+  );
+  const here = joins.filter(({ cells }) => cells.some((end) => end.row === cell.row && end.column === cell.column));
+  drawJoins(board, here, (x, y) => ({ x: drawn.left + x, y: drawn.top + y }));
+  const panels = visiblePanels(input, drawn, window);
+  drawPanelNames(board, panels);
+  if (piece.grain !== undefined) drawGrainArrow(board, piece.grain, panels);
+  drawLineLabels(board, textsAt(lines, system), { beyond: false, firstKey: undefined });
+  drawRegionNames(board, drawn);
+  board.add(...wasteHatching(board, drawn, HATCH_MM).flatMap((line) => clipLine(line, window)));
+  const words = [piecePageWords(sayName(piece.name), tile), ...cuttingWords(piece, panelling, { system })];
   return {
     width: format.width,
     height: format.height,
     title: heading,
-    words: [piecePageWords(sayName(piece.name), tile), ...cuttingWords(piece, { system })],
-    figure: [piecePageWords(sayName(piece.name), tile), ...cuttingWords(piece, { system })].join(' '),
+    words,
+    figure: words.join(' '),
     items: [...pageHead(format, heading), ...board.items],
   };
 }
 
-/** What may stand at a crease, the longest first: with its position, without it, its fold alone. */
-function textsAt(crease: Crease, system: System): readonly string[] {
-  const label = creaseLabel(crease);
-  const at = formatLength(crease.at, system);
-  return [creaseOnTemplate(label, at, crease.runs === 'down' ? 'left' : 'top'), label, crease.fold];
+/** Lines with what may stand at them, the longest first: with the position, without it, the fold alone. */
+function textsAt(lines: readonly DrawnLine[], system: System): readonly NamedLine[] {
+  return labelledLines(lines).map((named) => {
+    const [label = ''] = named.texts;
+    const first = lines.find(({ line }) => line.name === named.line.name)?.line;
+    const { fold } = named.line;
+    const texts = [
+      ...(first === undefined || first.runs === 'angled' ? [] : [withPosition(label, first, system)]),
+      label,
+      ...(fold === undefined ? [] : [foldLabel(fold)]),
+    ];
+    return { ...named, texts, named: true, keyed: false };
+  });
 }
 
-function drawInside(board: Board, { piece, panelling }: PiecePagesInput, drawn: DrawnPiece, window: Box): void {
-  const panels = panelling.panels
+function withPosition(label: string, { runs, from }: WorkLine, system: System): string {
+  const down = runs === 'down';
+  const at = sayMeasure(down ? from.x : from.y, from.rounded === true, system);
+  return creaseOnTemplate(label, at, down ? 'left' : 'top');
+}
+
+/** The parts of panels that a page shows. */
+function visiblePanels({ piece, panelling }: PiecePagesInput, drawn: DrawnPiece, window: Box): readonly NamedPanel[] {
+  return panelling.panels
     .filter((panel) => panel.piece === piece.name)
-    .map((panel) => namedBox(drawn, panel))
-    .flatMap(({ box, text }) => clipBox(box, window).map((visible) => ({ box: visible, text })));
-  drawPanelNames(board, panels);
-  if (piece.grain !== undefined)
-    drawGrainArrow(
-      board,
-      piece.grain,
-      panels.map((panel) => panel.box),
-    );
+    .map((panel) => namedPanel(drawn, panel))
+    .flatMap((panel) => clipBox(panel.box, window).map((visible) => ({ ...panel, box: visible })));
 }
 
 /** Where a part of a piece lies on its page: in the middle of the room for it. */
-function windowOn(format: PageFormat, column: Stretch, row: Stretch): Box {
+function windowOn(format: PageFormat, shown: Box): Box {
   const { left, right, top, bottom } = format.clear;
-  const [width, height] = [column.to - column.from, row.to - row.from];
+  const [width, height] = [shown.right - shown.left, shown.bottom - shown.top];
   const x = left + (right - left - width) / 2;
   const y = top + (bottom - top - height) / 2;
   return { left: x, right: x + width, top: y, bottom: y + height };

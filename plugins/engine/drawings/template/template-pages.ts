@@ -37,6 +37,7 @@ export function templatePages(input: TemplateInput): readonly PageScene[] {
   const pieces = cards.flatMap(({ name, card, panelling }) =>
     card.pieces.map((piece, i) => ({
       piece,
+      panelling,
       heading: several && i === 0 ? name : undefined,
       drafts: piecePages({ piece, panelling, sheet, system, title: several ? name : title }),
     })),
@@ -51,7 +52,7 @@ export function templatePages(input: TemplateInput): readonly PageScene[] {
       address: input.address,
       sheet,
       legend,
-      pieces: pieces.map(({ piece, heading, drafts }) => ({ piece, heading, pages: drafts.map(() => next++) })),
+      pieces: pieces.map(({ drafts, ...entry }) => ({ ...entry, pages: drafts.map(() => next++) })),
     });
   };
   // The list of pieces names their pages, which follow the list: so the list is laid out once to count its own.

@@ -29,23 +29,27 @@ export const closesFlat: Sentences<'closes-flat'> = {
     says: `${named(piece)} does not fold flat where ${listed(creases)} meet: the narrowest angle lies between two creases that fold the same way, so that the paper on its two sides would have to pass through each other.`,
     remedy: `Fold one of the two creases beside the narrowest angle the other way, or cut the paper where they meet.`,
   }),
-  through: ({ piece, panel, other, crease }) => ({
-    says: `${named(piece)} does not fold flat: ${named(panel)} would have to pass through ${named(other)}${crease === '' ? '' : ` at ${named(crease)}`}.`,
+  through: ({ piece, how, panel, other, crease }) => ({
+    says: `${named(piece)} does not ${how}: ${named(panel)} would have to pass through ${named(other)}${crease === '' ? '' : ` at ${named(crease)}`}.`,
     remedy:
       crease === ''
         ? `Check which sides are glued, and which way the creases between ${named(panel)} and ${named(other)} fold.`
         : `Fold ${named(crease)} the other way, or shorten ${named(panel)} so that it does not reach ${named(other)}.`,
   }),
-  between: ({ piece, panel, part, onto }) => ({
-    says: `${named(piece)} does not fold flat: ${named(panel)} would have to lie between ${named(part)} and ${named(onto)}, which are held to each other.`,
+  between: ({ piece, how, panel, part, onto }) => ({
+    says: `${named(piece)} does not ${how}: ${named(panel)} would have to lie between ${named(part)} and ${named(onto)}, which are held to each other.`,
     remedy: `Check which way the creases of ${named(panel)} fold, or glue ${named(part)} elsewhere.`,
   }),
-  circle: ({ piece, panels }) => ({
-    says: `${named(piece)} does not fold flat: there is no order in which ${listed(panels)} can lie on each other.`,
+  circle: ({ piece, how, panels }) => ({
+    says: `${named(piece)} does not ${how}: there is no order in which ${listed(panels)} can lie on each other.`,
     remedy: `Check which way the creases between them fold and by which side they are glued; change one at a time.`,
   }),
   box: ({ piece, panels, deep }, words) => ({
     says: `${named(piece)} is posted standing up, not flat: ${counted(panels, 'panel')}, ${words.length(deep)} deep.`,
+  }),
+  'below-floor': ({ piece, pose, panel, floor, by }, words) => ({
+    says: `In ${named(pose)}, ${named(panel)} goes ${words.length(by)} below ${named(floor)}, which ${named(piece)} stands on.`,
+    remedy: `Check which way the creases of ${named(panel)} fold, or name what the card stands on under \`ground\`.`,
   }),
   apart: ({ piece }) => ({
     says: `It was not tried whether ${named(piece)} folds flat, because its joins do not meet.`,
