@@ -13,7 +13,7 @@ export interface Arrangement {
 }
 
 /**
- * The usual order of what the author left out: drawing, measurements, supplies; the text; template, dry fit.
+ * The usual order of what the author left out: drawing, measurements, supplies; the text; layers, template, dry fit.
  *
  * Measurements belong to their drawing, so when every drawing stands in the text the tables follow the text.
  *
@@ -27,6 +27,7 @@ export function arrange(body: readonly BodyPart[], keys: readonly string[]): Arr
     before: [...drawing, ...(leads ? measurements : []), ...ofPost('supplies', body)],
     after: [
       ...(leads ? [] : measurements),
+      ...ofCards('layers', body, keys),
       ...(keys.length > 0 ? ofPost('template', body) : []),
       ...ofCards('dry-fit', body, keys),
     ],

@@ -4,6 +4,8 @@ export const PROJECTS = '/projects/';
 export const FOLDS = '/folds/';
 export const SUPPLIES = '/supplies/';
 export const TECHNIQUES = '/techniques/';
+export const FOLD_LANGUAGE = '/fold-language/';
+export const FOLD_PROBLEMS = '/fold-language/problems/';
 
 export const projectPath = (slug: string): string => `${PROJECTS}${slug}/`;
 export const foldPath = (kind: string): string => `${FOLDS}${kind}/`;

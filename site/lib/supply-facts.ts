@@ -1,12 +1,12 @@
-import type { Supply } from '../../plugins/content/index.ts';
+import { materialOfSupply, type Supply } from '../../plugins/content/index.ts';
 import {
-  caliperFor,
   findNamedSize,
   formatLength,
+  formatMass,
   formatSize,
   Length,
+  type Material,
   type NamedSize,
-  readCaliper,
   readWeight,
   type System,
   toMarks,
@@ -32,12 +32,17 @@ const GRAIN_WORDS = { long: 'along the long side', short: 'along the short side'
 /** What matters of a product to whoever looks for something like it. */
 export function supplyFacts(supply: Supply): readonly SupplyFact[] {
   const { maker, grain } = supply;
+  const material = materialOfSupply(supply, undefined);
   const facts: readonly SupplyFact[] = [
     { name: 'Maker', inch: maker, metric: maker },
     { name: 'Sheet', inch: sheetName(supply, 'inch'), metric: sheetName(supply, 'metric') },
     { name: 'Size', inch: sheetSize(supply, 'inch'), metric: sheetSize(supply, 'metric') },
     { name: 'Weight', ...weight(supply) },
-    ...thickness(supply),
+    ...thickness(material),
+    length(material.sort === 'foam' ? 'Height of a layer' : 'Height', material.height),
+    length('Largest bead', material.bead),
+    mass(material.mass),
+    { name: 'Density', inch: supply.density, metric: supply.density },
     { name: 'Grain', inch: grain && GRAIN_WORDS[grain], metric: grain && GRAIN_WORDS[grain] },
   ];
   return facts.filter(({ inch, metric }) => inch !== undefined || metric !== undefined);
@@ -66,13 +71,19 @@ function weight(supply: Supply): Pick<SupplyFact, 'inch' | 'metric'> {
   return { inch: read.pounds === undefined ? metric : supply.weight, metric };
 }
 
-function thickness(supply: Supply): readonly SupplyFact[] {
-  const measured =
-    supply.caliper === undefined ? undefined : readCaliper(supply.caliper, { units: supply.units }).value;
-  const read = supply.weight === undefined ? undefined : readWeight(supply.weight).value;
-  const caliper = caliperFor({ measured, weight: read });
+function thickness({ caliper }: Material): readonly SupplyFact[] {
   if (caliper === undefined) return [];
   const say = (system: System): string =>
     formatLength(toMarks(caliper.length, THICKNESS_MARKS[system], 'nearest'), system);
   return [{ name: `Thickness, ${ORIGIN_WORDS[caliper.origin]}`, inch: say('inch'), metric: say('metric') }];
+}
+
+function length(name: string, value: Length | undefined): SupplyFact {
+  const say = (system: System) => value && typesetFractions(formatLength(value, system));
+  return { name, inch: say('inch'), metric: say('metric') };
+}
+
+function mass(grams: Material['mass']): SupplyFact {
+  const say = (system: System) => grams && formatMass(grams, system);
+  return { name: 'Weight of one', inch: say('inch'), metric: say('metric') };
 }

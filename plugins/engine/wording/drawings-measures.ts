@@ -7,7 +7,7 @@ const FINEST: Readonly<Record<System, Length>> = { inch: Length.fromInches('1/64
 /** A measure this near to a part of the ruler is that part: it was an angle or an arc that left it beside, in mm. */
 const BESIDE_MM = 1e-6;
 
-export interface Measure {
+export interface ReadMeasure {
   /** The number without its unit. */
   readonly text: string;
   /** True when `text` is as near as a ruler goes, and not the measure itself. */
@@ -15,7 +15,7 @@ export interface Measure {
 }
 
 /** A measure of a drawing in mm. One that came from an angle or an arc (`rounded`) is said to the finest part of a ruler. */
-export function measureOf(mm: Fraction, rounded: boolean, system: System): Measure {
+export function measureOf(mm: Fraction, rounded: boolean, system: System): ReadMeasure {
   const length = Length.fromMm(mm);
   if (!rounded) return { text: formatNumber(length, system), about: false };
   const part = FINEST[system];

@@ -13,7 +13,7 @@ export {
   strokesOf,
   type WorkLine,
 } from './drawings-lines.ts';
-export { type Measure, measureOf, sayMeasure } from './drawings-measures.ts';
+export { measureOf, type ReadMeasure, sayMeasure } from './drawings-measures.ts';
 export * from './drawings-names.ts';
 export * from './drawings-template.ts';
 export * from './findings/index.ts';

@@ -62,4 +62,8 @@ export const closesFlat: Sentences<'closes-flat'> = {
     says: `${named(piece)} was not folded, because its scores do not divide it into panels.`,
     remedy: `Put the scores right first.`,
   }),
+  'too-much': ({ piece, panels }) => ({
+    says: `It was not worked out whether ${named(piece)} folds flat: its ${counted(panels, 'panel')} can lie on each other in too many ways.`,
+    remedy: `Fold a model from scrap paper first, or take the card apart into smaller ones.`,
+  }),
 };

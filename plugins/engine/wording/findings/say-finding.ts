@@ -7,6 +7,7 @@ import { fitsEnvelope } from './fits-envelope.ts';
 import { fitsSheet } from './fits-sheet.ts';
 import { joinsAgree } from './joins-agree.ts';
 import { joinsFound } from './joins-found.ts';
+import { lidGoesOver } from './lid-goes-over.ts';
 import { linesOnPaper } from './lines-on-paper.ts';
 import { looksLikeHalf } from './looks-like-half.ts';
 import { recipeAgrees } from './recipe-agrees.ts';
@@ -28,6 +29,7 @@ export const CHECK_LABELS: { readonly [C in CheckName]: string } = {
   'joins-found': 'Joins',
   'joins-agree': 'Joins meet',
   'closes-flat': 'Folds flat',
+  'lid-goes-over': 'Lid',
   'closed-size': 'Closed size',
   'fits-envelope': 'Envelope',
 };
@@ -44,6 +46,7 @@ const SENTENCES: { readonly [C in CheckName]: Sentences<C> } = {
   'joins-found': joinsFound,
   'joins-agree': joinsAgree,
   'closes-flat': closesFlat,
+  'lid-goes-over': lidGoesOver,
   'closed-size': closedSize,
   'fits-envelope': fitsEnvelope,
 };
