@@ -14,6 +14,7 @@ export { readTechnique } from './entries/technique.ts';
 export * from './entries/types.ts';
 export { idOfPath } from './ids.ts';
 export * from './library.ts';
+export { materialOfSupply, materialsOf, sortOf } from './materials.ts';
 export * from './project.ts';
 export * from './reader.ts';
 export {

@@ -57,6 +57,7 @@ export function readLesson(spec: CardSpec, units: Unit | undefined): ReturnType<
 /** The card of a rule in one edition. */
 export function makeEdition(rule: CardRule, system: System, blog: Blog): MadeEdition {
   if (rule.fold === undefined) return { card: undefined, problems: [] };
+  const { layers } = rule.spec;
   return makeCard(rule.fold, {
     system,
     mark: markOf(blog, system),
@@ -64,6 +65,7 @@ export function makeEdition(rule: CardRule, system: System, blog: Blog): MadeEdi
     parameters: rule.spec.parameters,
     own: rule.spec.own[system],
     recipe: rule.lesson,
+    layers: layers && { node: layers, path: joinPath(rule.spec.path, 'layers') },
   });
 }
 

@@ -7,7 +7,10 @@ import {
   type Problem,
   placeWithin,
   type Reading,
+  readCaliper,
+  readDensity,
   readLength,
+  readMass,
   readSize,
   readWeight,
   type SourceNode,
@@ -54,7 +57,16 @@ export function checkedLength(text: string, units: Unit | undefined): Length {
 }
 
 /** What a text of the frontmatter has to be. */
-export type Measure = 'length' | 'length above zero' | 'size' | 'sheet' | 'envelope' | 'weight';
+export type Measure =
+  | 'length'
+  | 'length above zero'
+  | 'thickness'
+  | 'mass'
+  | 'density'
+  | 'size'
+  | 'sheet'
+  | 'envelope'
+  | 'weight';
 
 /** Problems of one text, or of the texts under `inch` and `metric`. Other nodes are the schema's business. */
 export function measureProblems(
@@ -75,15 +87,22 @@ export function measureProblems(
 
 function readMeasure(text: string, measure: Measure, units: Unit | undefined): Reading<unknown> {
   if (measure === 'length') return readLength(text, { units });
-  if (measure === 'length above zero') return readPositive(text, units);
+  if (measure === 'length above zero') return positive(text, lengthIn(text, units));
+  if (measure === 'thickness') return positive(text, readCaliper(text, { units }));
+  if (measure === 'mass') return readMass(text);
+  if (measure === 'density') return readDensity(text);
   if (measure === 'size') return readSize(text, { units });
   if (measure === 'weight') return readWeight(text);
   return readSheetOrEnvelope(text, measure, units);
 }
 
-function readPositive(text: string, units: Unit | undefined): Reading<unknown> {
+function lengthIn(text: string, units: Unit | undefined): Reading<Length> {
   const { value, faults } = readLength(text, { units });
-  if (value === undefined || value.length.isPositive) return { value, faults };
+  return { value: value?.length, faults };
+}
+
+function positive(text: string, { value, faults }: Reading<Length>): Reading<Length> {
+  if (value === undefined || value.isPositive) return { value, faults };
   const zero: Fault = {
     code: 'length-zero',
     severity: 'error',

@@ -1,9 +1,11 @@
 import { type Card, type PaperInUse, readSize, type SheetInUse, type System, type Unit } from '../engine/index.ts';
-import type { Blog, CardSpec, FoldKind, PerEdition, Supply, WrittenText } from './entries/types.ts';
+import type { CardSpec, FoldKind, PerEdition, Supply, WrittenText } from './entries/types.ts';
+import type { Library } from './library.ts';
+import { materialsOf } from './materials.ts';
 import { checkedLength, readSheetOrEnvelope } from './measures.ts';
 
 /**
- * Sheets, envelope and promised size of a card in its edition. A sheet is that of the card, else of the supply in its
+ * Sheets, materials, envelope and promised size of a card in its edition. A sheet is that of the card, else of the supply in its
  * role, else of the kind, else the blog's usual one. Texts that name none are left out: they were told when the file was read.
  *
  * @param spec undefined for a kind at its defaults
@@ -15,7 +17,7 @@ export function paperOf(
   kind: FoldKind | undefined,
   stock: Readonly<Record<string, Supply>>,
   units: Unit | undefined,
-  blog: Blog,
+  { blog, supplies }: Pick<Library, 'blog' | 'supplies'>,
 ): PaperInUse {
   const { system } = card;
   const usual = sheetIn(kind?.sheet[system], kind?.units) ?? sheetOf(blog.sheets[system], blog.units);
@@ -32,6 +34,7 @@ export function paperOf(
     clearance: checkedLength(blog.envelopeClearance[system], blog.units),
     sheets,
     promised: promiseOf(spec?.finished, system, units),
+    materials: materialsOf(card, stock, sheets, supplies),
   };
 }
 

@@ -1,14 +1,18 @@
 import {
+  type Assembly,
   type Card,
+  type CardMass,
   type ClosedPose,
   dryFit,
   type Finding,
   type FoldedBody,
   foldCard,
+  type Materials,
   type Panelling,
   type PaperInUse,
   type Problem,
   type System,
+  type WorkOrder,
 } from '../engine/index.ts';
 import { distinct, distinctSlips } from './distinct.ts';
 import { foldOf } from './entries/fold.ts';
@@ -49,7 +53,13 @@ export interface CardEdition {
   readonly system: System;
   readonly card: Card;
   readonly panelling: Panelling;
-  /** What folds or is joined, as posted, with its order of plies. */
+  readonly assembly: Assembly;
+  /** By the roles of its papers, and by the names that its layers give. */
+  readonly materials: Materials;
+  /** Coats, joins and fillings in the order of work. */
+  readonly work: WorkOrder;
+  readonly mass: CardMass;
+  /** What folds or is joined, as posted, with its order of plies and how thick it is. */
   readonly bodies: readonly FoldedBody[];
   /** Those of them whose closed pose is known. */
   readonly closed: readonly ClosedPose[];
@@ -93,7 +103,7 @@ function computeCard(
   const rule = ruleOf(spec, kind, post.units);
   const made = eachSystem((system) => {
     const { card, problems } = makeEdition(rule, system, blog);
-    const edition = card && editionOf(card, paperOf(card, spec, kind, stock, post.units, blog));
+    const edition = card && editionOf(card, paperOf(card, spec, kind, stock, post.units, library));
     return { edition, problems };
   });
   const ofEditions = editionsFrom(post.units).flatMap((system) => made[system].problems);
@@ -106,13 +116,13 @@ function computeCard(
 
 /** Dry-fits a kind at its defaults, in both editions. */
 export function computeKind(
-  library: Pick<Library, 'blog'>,
+  library: Pick<Library, 'blog' | 'supplies'>,
   kind: FoldKind,
 ): { project: KindProject | undefined; problems: readonly Problem[] } {
   const fold = foldOf(kind);
   const made = eachSystem((system) => {
     const { card, problems } = makeKind(fold, system, library.blog);
-    const edition = card && editionOf(card, paperOf(card, undefined, kind, {}, undefined, library.blog));
+    const edition = card && editionOf(card, paperOf(card, undefined, kind, {}, undefined, library));
     return { edition, problems };
   });
   const problems = distinctSlips(editionsFrom(fold.units).flatMap((system) => made[system].problems));
@@ -130,6 +140,10 @@ function editionOf(card: Card, paper: PaperInUse): CardEdition {
     panelling: folded.panelling,
     bodies: folded.closed,
     closed: folded.closed.flatMap(({ pose }) => pose ?? []),
+    assembly: folded.assembly,
+    materials: folded.materials,
+    work: folded.work,
+    mass: folded.mass,
     findings: dryFit(folded),
     sheetName: (paper.sheets[role] ?? paper.sheets[''])?.name ?? '',
     envelopeName: paper.envelope?.size.name,

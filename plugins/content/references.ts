@@ -1,4 +1,12 @@
-import { entryAt, nearestName, type Problem, type SourceNode, type TextNode, valueAt } from '../engine/index.ts';
+import {
+  entryAt,
+  type MapNode,
+  nearestName,
+  type Problem,
+  type SourceNode,
+  type TextNode,
+  valueAt,
+} from '../engine/index.ts';
 import { joinPath } from './paths.ts';
 
 /** Ids that exist, by what they are. */
@@ -74,7 +82,36 @@ function referencesOfCard(card: SourceNode, path: string): readonly Reference[] 
         ? [{ what: 'supply' as const, node: value, path: joinPath(path, `stock.${key.text}`) }]
         : [],
     ),
+    ...referencesOfLayers(
+      valueAt(card, 'layers'),
+      joinPath(path, 'layers'),
+      papers.map(({ key }) => key.text),
+    ),
   ];
+}
+
+/** What is laid on is a supply, or a role that the card's `stock` binds to one. */
+function referencesOfLayers(
+  layers: SourceNode | undefined,
+  path: string,
+  roles: readonly string[],
+): readonly Reference[] {
+  if (layers?.kind !== 'list') return [];
+  return layers.items.flatMap((layer, index) => {
+    const lay = layer.kind === 'map' ? valueAt(layer, 'lay') : undefined;
+    if (lay?.kind !== 'list') return [];
+    return lay.items.flatMap((coat, at) =>
+      coat.kind === 'map' ? suppliesOfCoat(coat, `${path}[${index}].lay[${at}]`, roles) : [],
+    );
+  });
+}
+
+function suppliesOfCoat(coat: MapNode, path: string, roles: readonly string[]): readonly Reference[] {
+  return ['with', 'and'].flatMap((name): Reference[] => {
+    const node = valueAt(coat, name);
+    if (node?.kind !== 'text' || roles.includes(node.text.trim())) return [];
+    return [{ what: 'supply', node, path: `${path}.${name}` }];
+  });
 }
 
 /** Items of a list that are ids, or groups with the id under `use`. */

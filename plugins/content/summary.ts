@@ -1,12 +1,17 @@
 import {
   type Card,
+  type CardMass,
   type Finding,
   type FoldedBody,
   formatLength,
+  formatMass,
+  GRAMS_PER_OUNCE,
   Length,
   type Piece,
   type System,
   sayFinding,
+  sayLayers,
+  type Thickness,
 } from '../engine/index.ts';
 import type { CardEdition, Project, ProjectCard } from './project.ts';
 import {
@@ -14,8 +19,10 @@ import {
   type FigureSummary,
   type FindingSummary,
   type LengthSummary,
+  type MassSummary,
   type ProjectSummary,
   SUMMARY_VERSION,
+  type ThicknessSummary,
 } from './schemas/summary.ts';
 
 /** The project as plain data for `project.json`. The same project gives the same keys in the same order. */
@@ -77,6 +84,8 @@ export function summariseEdition(edition: CardEdition): EditionSummary {
     })),
     pieces: card.pieces.map((piece) => summarisePiece(piece, length)),
     joins: card.joins.map(summariseJoin),
+    layers: summariseLayers(edition),
+    mass: summariseMass(edition.mass, system),
     closed: edition.bodies.flatMap((body) => summariseClosed(body, length)),
     findings: edition.findings.map((finding) => summariseFinding(finding, system)),
   };
@@ -115,8 +124,51 @@ function summariseLine(
   return { name, does, from: point(from), to: point(to), folds: [...folds] };
 }
 
+function summariseLayers({ work, assembly, materials, system }: CardEdition): EditionSummary['layers'] {
+  return sayLayers(work, assembly, materials).map(({ is, says, note, adds, unknown, assumed }) => ({
+    is,
+    says,
+    note: note ?? null,
+    adds: adds === undefined ? null : summariseLength(adds, system),
+    unknown,
+    assumed,
+  }));
+}
+
+function summariseMass({ grams, parts, unknown, assumed }: CardMass, system: System): EditionSummary['mass'] {
+  const mass = (of: CardMass['grams']): MassSummary => ({
+    grams: of.toFraction(),
+    ounces: of.div(GRAMS_PER_OUNCE).toFraction(),
+    printed: formatMass(of, system),
+  });
+  return {
+    all: mass(grams),
+    parts: parts.map((part) => ({
+      is: part.is,
+      name: part.name,
+      mass: part.grams === undefined ? null : mass(part.grams),
+    })),
+    unknown: [...unknown],
+    assumed: assumed.map(({ role }) => role),
+  };
+}
+
+function summariseThickness(
+  { least, overall, compressible, springback, unknown, assumed }: Thickness,
+  length: (value: Length) => LengthSummary,
+): ThicknessSummary {
+  return {
+    least: length(least.local),
+    greatest: length(overall),
+    gives: length(compressible.high),
+    springback: length(springback.high),
+    unknown: [...unknown],
+    assumed: assumed.map(({ role }) => role),
+  };
+}
+
 function summariseClosed(
-  { piece, body, pose, plies }: FoldedBody,
+  { piece, body, pose, plies, thickness }: FoldedBody,
   length: (value: Length) => LengthSummary,
 ): EditionSummary['closed'] {
   if (pose === undefined) return [];
@@ -130,6 +182,7 @@ function summariseClosed(
       height: length(Length.fromMm(bottom.sub(top))),
       deep: length(Length.fromMm(pose.deep)),
       flat: pose.flat,
+      thickness: thickness === undefined ? null : summariseThickness(thickness, length),
       orders: plies?.count?.toString() ?? null,
       plies: plies?.orders[0]?.plies === undefined ? null : [...plies.orders[0].plies],
     },

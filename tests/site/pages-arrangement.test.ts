@@ -14,12 +14,14 @@ function page(body: readonly BodyPart[], keys: readonly string[]): string {
 
 describe('the usual order', () => {
   it('of a post with one card', () => {
-    expect(page([text], ['card'])).toBe('drawing card, measurements card, supplies, text, template, dry-fit card');
+    expect(page([text], ['card'])).toBe(
+      'drawing card, measurements card, supplies, text, layers card, template, dry-fit card',
+    );
   });
 
   it('of a post with two cards', () => {
     expect(page([text], ['gate', 'jetty'])).toBe(
-      'drawing gate jetty, measurements gate jetty, supplies, text, template, dry-fit gate jetty',
+      'drawing gate jetty, measurements gate jetty, supplies, text, layers gate jetty, template, dry-fit gate jetty',
     );
   });
 
@@ -36,6 +38,7 @@ describe('what the author has placed', () => {
       placed('supplies'),
       placed('template'),
       placed('measurements'),
+      placed('layers'),
       placed('dry-fit'),
     ];
     expect(page(body, ['gate', 'jetty'])).toBe('text');
@@ -43,17 +46,19 @@ describe('what the author has placed', () => {
 
   it('leaves the other card where it usually stands', () => {
     expect(page([text, placed('drawing', 'gate')], ['gate', 'jetty'])).toBe(
-      'drawing jetty, measurements gate jetty, supplies, text, template, dry-fit gate jetty',
+      'drawing jetty, measurements gate jetty, supplies, text, layers gate jetty, template, dry-fit gate jetty',
     );
   });
 
   it('takes its measurements along: no table stands before its drawing', () => {
-    expect(page([text, placed('drawing')], ['card'])).toBe('supplies, text, measurements card, template, dry-fit card');
+    expect(page([text, placed('drawing')], ['card'])).toBe(
+      'supplies, text, measurements card, layers card, template, dry-fit card',
+    );
   });
 
   it('counts for the whole post where it belongs to the whole post', () => {
     expect(page([placed('template', 'gate'), text, placed('supplies')], ['gate', 'jetty'])).toBe(
-      'drawing gate jetty, measurements gate jetty, text, dry-fit gate jetty',
+      'drawing gate jetty, measurements gate jetty, text, layers gate jetty, dry-fit gate jetty',
     );
   });
 });

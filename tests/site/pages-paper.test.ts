@@ -46,8 +46,8 @@ it('prints the edition that the reader has chosen', async () => {
   const { page, close } = await openPage(browser, '/projects/curlew-at-low-water/');
   await page.getByRole('radio', { name: 'Millimetres' }).check();
   await page.emulateMedia({ media: 'print' });
-  expect(await page.locator('figure.drawing:visible').count()).toBe(1);
-  expect(await page.locator('[data-edition=metric] figure.drawing').isVisible()).toBe(true);
+  expect(await page.locator('figure.drawing:visible').count()).toBe(2);
+  expect(await page.locator('[data-edition=metric] figure.drawing:visible').count()).toBe(2);
   await close();
 });
 

@@ -34,7 +34,7 @@ describe('a project with one card', () => {
      which is A5 with its long side across, folded to A6. */
   it('has its measurements in a table, each edition on its own sheet', () =>
     at(PATH, async (page) => {
-      const table = page.locator('#measurements table');
+      const table = page.locator('#measurements table').first();
       expect(await rows(table)).toEqual([
         ['Across, from the left edge'],
         ['front', '', '4 1/4', '', '105'],
@@ -46,6 +46,14 @@ describe('a project with one card', () => {
         .replaceAll('\u2044', '/');
       expect(caption).toContain('8 1/2 × 5 1/2 in');
       expect(caption).toContain('210 × 148 mm');
+    }));
+
+  /* A mat 1/8 in smaller all round than a US A2 card (common practice) is 4 x 5 1/4 in. */
+  it('says of a piece that nothing divides what it is cut to, without an empty table', () =>
+    at(PATH, async (page) => {
+      expect(await page.locator('#measurements table').count()).toBe(1);
+      const said = ((await page.locator('#measurements .piece-plain').textContent()) ?? '').replaceAll('\u2009', ' ');
+      expect(said.replaceAll('\u2044', '/')).toContain('Panel, cut to 4 × 5 1/4 in');
     }));
 
   it('says every fraction of the table in words to those who hear it', () =>
@@ -62,10 +70,10 @@ describe('a project with one card', () => {
       expect(heard.join(' ')).not.toMatch(/[\u2044/]/);
     }));
 
-  it('has a drawing in each edition, named, described, and told in words below it', () =>
+  it('has a drawing of both pieces in each edition, named, described, and told in words below it', () =>
     at(PATH, async (page) => {
       const drawings = page.getByRole('img', { name: /cutting drawing/i });
-      expect(await drawings.count()).toBe(2);
+      expect(await drawings.count()).toBe(4);
       await page.locator('figure.drawing summary').first().click();
       const words = page.locator('figure.drawing details').first().locator('li');
       const heard = (await words.allTextContents()).join(' ');
@@ -151,7 +159,7 @@ describe('a project without a card', () => {
   it('is whole: supplies, text and data, and no empty part', () =>
     at(PATH, async (page) => {
       expect(await page.locator('#supplies li').count()).toBeGreaterThan(2);
-      for (const part of ['drawing', 'measurements', 'template', 'dry-fit'])
+      for (const part of ['drawing', 'measurements', 'layers', 'template', 'dry-fit'])
         expect(await page.locator(`#${part}`).count()).toBe(0);
       expect((await page.request.get(`${PATH}project.json`)).status()).toBe(200);
     }));

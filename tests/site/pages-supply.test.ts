@@ -45,6 +45,7 @@ it('lists everything made with it', async () => {
   expect(await page.locator('#projects .contents-name').allTextContents()).toEqual([
     'Two cards from the harbour',
     'Curlew at low water',
+    'Rock pool shaker',
     'Kelp background papers',
   ]);
   await close();

@@ -165,7 +165,7 @@ describe('without JavaScript', () => {
       .evaluateAll((figures) =>
         figures.map((figure) => figure.closest('[data-edition]')?.getAttribute('data-edition')),
       );
-    expect(order).toEqual(['inch', 'metric']);
+    expect(order).toEqual(['inch', 'inch', 'metric', 'metric']);
     await close();
   });
 });

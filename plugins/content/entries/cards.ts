@@ -1,11 +1,4 @@
-import {
-  entryAt,
-  type MapNode,
-  type Problem,
-  type SourceNode,
-  type Unit,
-  valueAt,
-} from '../../engine/index.ts';
+import { entryAt, type MapNode, type Problem, type SourceNode, type Unit, valueAt } from '../../engine/index.ts';
 import { slugOf } from '../ids.ts';
 import { measureProblems, systemOfSize, written } from '../measures.ts';
 import { joinPath } from '../paths.ts';
@@ -77,6 +70,7 @@ function cardOf(map: MapNode, path: string, units: Unit | undefined): { card: Ca
   const name = nameNode?.kind === 'text' && nameNode.text.trim() !== '' ? nameNode.text.trim() : undefined;
   const recipe = valueAt(map, 'recipe');
   const add = valueAt(map, 'add');
+  const layers = valueAt(map, 'layers');
   const card: CardSpec = {
     key: '',
     name,
@@ -87,6 +81,7 @@ function cardOf(map: MapNode, path: string, units: Unit | undefined): { card: Ca
     own: ownParameters(map),
     recipe: recipe !== undefined && isWritten(recipe) ? recipe : undefined,
     add: add !== undefined && isWritten(add) ? add : undefined,
+    layers: layers !== undefined && isWritten(layers) ? layers : undefined,
     stock: stockOf(map, path),
     envelope: editionsOf(valueAt(map, 'envelope'), at('envelope')),
     sheet: editionsOf(valueAt(map, 'sheet'), at('sheet')),

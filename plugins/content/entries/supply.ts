@@ -1,5 +1,6 @@
 import { type Problem, type SourceNode, valueAt } from '../../engine/index.ts';
 import { idOfPath } from '../ids.ts';
+import { sortOf } from '../materials.ts';
 import { measureProblems } from '../measures.ts';
 import { readYaml } from '../reader.ts';
 import { supplySchema } from '../schemas/supply.ts';
@@ -7,12 +8,13 @@ import type { SourceFile } from '../source-file.ts';
 import { editionsWritten } from './editions-written.ts';
 import { emptyFile } from './empty-file.ts';
 import { finish, readMap } from './read-map.ts';
+import { misplacedFigures } from './supply-slips.ts';
 import type { ReadEntry, Supply } from './types.ts';
 import { unitsOf } from './units-of.ts';
 
 export function readSupply(file: SourceFile): ReadEntry<Supply> {
   const { tree, problems } = readYaml(file.text, file.path);
-  const { value, problems: shape } = readMap(supplySchema, tree, file.path);
+  const { map, value, problems: shape } = readMap(supplySchema, tree, file.path);
   const entry: Supply | undefined = value && {
     id: idOfPath(file.path),
     file: file.path,
@@ -28,11 +30,19 @@ export function readSupply(file: SourceFile): ReadEntry<Supply> {
     sheet: editionsWritten(value.sheet),
     weight: value.weight,
     caliper: value.caliper,
+    height: value.height,
+    bead: value.bead,
+    density: value.density,
+    mass: value.mass,
+    gives: value.gives,
     grain: value.grain,
     notes: value.notes,
+    caution: value.caution,
     invented: value.invented,
   };
-  const all = [...problems, ...emptyFile(tree, problems, file), ...shape, ...measuresOf(tree)];
+  const misplaced =
+    entry === undefined || map === undefined ? [] : misplacedFigures(map, sortOf(entry), entry.category);
+  const all = [...problems, ...emptyFile(tree, problems, file), ...shape, ...measuresOf(tree), ...misplaced];
   return finish(entry, tree, all);
 }
 
@@ -42,6 +52,10 @@ function measuresOf(tree: SourceNode | undefined): readonly Problem[] {
   return [
     ...measureProblems(valueAt(tree, 'sheet'), 'sheet', 'sheet', units),
     ...measureProblems(valueAt(tree, 'weight'), 'weight', 'weight', units),
-    ...measureProblems(valueAt(tree, 'caliper'), 'caliper', 'length above zero', units),
+    ...measureProblems(valueAt(tree, 'caliper'), 'caliper', 'thickness', units),
+    ...measureProblems(valueAt(tree, 'height'), 'height', 'length above zero', units),
+    ...measureProblems(valueAt(tree, 'bead'), 'bead', 'length above zero', units),
+    ...measureProblems(valueAt(tree, 'density'), 'density', 'density', units),
+    ...measureProblems(valueAt(tree, 'mass'), 'mass', 'mass', units),
   ];
 }

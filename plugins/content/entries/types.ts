@@ -79,7 +79,9 @@ export interface CardSpec {
   readonly recipe: SourceNode | undefined;
   /** What the post adds to the fold. */
   readonly add: SourceNode | undefined;
-  /** Role of a paper to the id of a supply. */
+  /** Inks, stencils, foils and the like that are laid on its panels. */
+  readonly layers: SourceNode | undefined;
+  /** Role of a paper, a foam or a filling to the id of a supply. */
   readonly stock: Readonly<Record<string, WrittenText>>;
   readonly envelope: PerEdition<WrittenText>;
   readonly sheet: PerEdition<WrittenText>;
@@ -122,10 +124,22 @@ export interface Supply {
   readonly sheet: PerEdition<string>;
   /** As on the pack: `80 lb cover`. */
   readonly weight: string | undefined;
-  /** Measured thickness of one sheet, as a length in words. */
+  /** Measured thickness of one sheet or one coat, as a length in words: `0.011 in`, `12 pt`. */
   readonly caliper: string | undefined;
+  /** Of one layer of foam, or of an ornament as it lies. */
+  readonly height: string | undefined;
+  /** A loose filler's largest bead across. */
+  readonly bead: string | undefined;
+  /** Of filler as it is poured, of foam with its air: `1.5 g/cm³`. */
+  readonly density: string | undefined;
+  /** Of one ornament: `3 g`. */
+  readonly mass: string | undefined;
+  /** Whether it gives under pressure; undefined where it is as its category usually is. */
+  readonly gives: boolean | undefined;
   readonly grain: 'long' | 'short' | undefined;
   readonly notes: string | undefined;
+  /** What to take care of, for readers. */
+  readonly caution: string | undefined;
   readonly invented: boolean;
 }
 

@@ -15,13 +15,18 @@ export const cardFields = {
   add: foldLanguage('a group with `pieces`, `joins`, `stack`, `poses` or `fill`')
     .optional()
     .describe('Pieces, joins, poses and fillings that the post adds to the fold, in the fold language.'),
+  layers: foldLanguage('a list such as `- { on: front, lay: [{ with: ebb-ink, as: ink }] }`')
+    .optional()
+    .describe(
+      'What is laid on each panel, the first first: inks, stencils, gels, powders, foils. `with` names a supply.',
+    ),
   inch: foldLanguage('parameters of the fold').optional().describe('Parameters of the inch edition alone.'),
   metric: foldLanguage('parameters of the fold').optional().describe('Parameters of the metric edition alone.'),
   stock: z
     .record(z.string(), idOf('supply'))
     .meta({ takes: 'a role and a supply for each paper, such as `{ cover: kraft-heavy }`' })
     .optional()
-    .describe('Which supply each paper of the fold is: role to supply id.'),
+    .describe('Which supply each paper, foam and filling of the fold is: role to supply id.'),
   envelope: oneOrPerEdition('an envelope such as `US A7`, or a size')
     .optional()
     .describe('The envelope, by name or size; one for both editions or one for each.'),

@@ -113,6 +113,48 @@ const piece = z
   })
   .meta({ id: 'piece', description: 'A piece of paper, its face up: across to the right, down the page.' });
 
+const mass = z
+  .strictObject({
+    grams: z
+      .string()
+      .regex(/^\d+(\/\d+)?$/)
+      .describe('Exact number of grams as a whole number or a fraction.'),
+    ounces: z
+      .string()
+      .regex(/^\d+(\/\d+)?$/)
+      .describe('The same in ounces, exact. One ounce is 28.349523125 g.'),
+    printed: z.string().describe('As it is printed in this edition: `0.35 oz`.'),
+  })
+  .meta({ id: 'mass', description: 'A mass, exact and as printed.' });
+
+const layer = z
+  .strictObject({
+    is: z
+      .enum(['piece', 'coat', 'join', 'fill'])
+      .describe('`piece`: taken up. `coat`: laid on. `join`: stuck or put together. `fill`: poured into a chamber.'),
+    says: z.string().describe('The layer in a sentence.'),
+    note: z.string().nullable().describe("The author's own words to it."),
+    adds: length
+      .nullable()
+      .describe(
+        'What it adds to the height where it lies, zero where that is too thin to count; null where it adds none or that is not known.',
+      ),
+    unknown: z.boolean().describe('True where its height is not known, so that it is missing from every sum.'),
+    assumed: z.boolean().describe('True where no supply is named and a usual one stands in.'),
+  })
+  .meta({ id: 'layer', description: 'One layer of a card, or one thing done to it.' });
+
+const thickness = z
+  .strictObject({
+    least: length.describe('Where it is thinnest.'),
+    greatest: length.describe('Where it is thickest, its panels taken as flat plates; the envelope sees this.'),
+    gives: length.describe('How much of the greatest gives when it is pressed: foam and filling.'),
+    springback: length.describe('What shut folds add while nothing presses them; not in `greatest`.'),
+    unknown: z.array(z.string()).describe('Roles whose thickness is not known: with any, the figures are too small.'),
+    assumed: z.array(z.string()).describe('Roles that no supply was named for.'),
+  })
+  .meta({ id: 'thickness', description: 'How thick something is when it is closed.' });
+
 const closed = z
   .strictObject({
     piece: z.string().describe('The first piece of what is folded.'),
@@ -121,13 +163,14 @@ const closed = z
     width: length.describe('Width over everything when closed.'),
     height: length.describe('Height over everything when closed.'),
     deep: length.describe(
-      'From the lowest to the highest panel; zero for flat paper without foam, whose thickness is left out.',
+      'From the lowest to the highest panel; zero for flat paper without foam. What the paper itself adds stands in `thickness`.',
     ),
     flat: z.boolean().describe('False for what is posted standing up, as a box.'),
     orders: z
       .string()
       .nullable()
       .describe('In how many orders its panels can lie on each other; null where that was not counted.'),
+    thickness: thickness.nullable().describe('How thick it is; null where it does not lie flat.'),
     plies: z
       .array(z.string())
       .nullable()
@@ -164,6 +207,23 @@ const editionSchema = z
     parameters: z.array(parameter).describe('The sizes of the fold, in its order.'),
     pieces: z.array(piece).describe('All pieces of paper.'),
     joins: z.array(join).describe('What holds the pieces to each other, in the order of the fold.'),
+    layers: z.array(layer).describe('All layers in the order of work.'),
+    mass: z
+      .strictObject({
+        all: mass.describe('The whole card, without its envelope.'),
+        parts: z
+          .array(
+            z.strictObject({
+              is: z.enum(['panel', 'coat', 'glue', 'foam', 'filling']).describe('What it is.'),
+              name: z.string().describe('The panel, the join or the filling.'),
+              mass: mass.nullable().describe('What it weighs; null where that is not known.'),
+            }),
+          )
+          .describe('Part by part, windows and cut-outs taken off.'),
+        unknown: z.array(z.string()).describe('Roles whose weight is not known: with any, `all` is too little.'),
+        assumed: z.array(z.string()).describe('Roles that no supply was named for.'),
+      })
+      .describe('What the card weighs.'),
     closed: z.array(closed).describe('What folds or is joined, as posted.'),
     findings: z.array(finding).describe('Every answer of the dry fit.'),
   })
@@ -237,6 +297,8 @@ export const projectSummarySchema = z
 export type ProjectSummary = z.infer<typeof projectSummarySchema>;
 export type EditionSummary = z.infer<typeof editionSchema>;
 export type LengthSummary = z.infer<typeof length>;
+export type MassSummary = z.infer<typeof mass>;
+export type ThicknessSummary = z.infer<typeof thickness>;
 export type FigureSummary = z.infer<typeof figure>;
 export type FindingSummary = z.infer<typeof finding>;
 

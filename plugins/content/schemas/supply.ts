@@ -5,14 +5,21 @@ import { idOf, list, oneOf, oneOrPerEdition, refuse, text, unit, webAddress, yes
 /** Categories in use. A new word is taken; one that looks like a slip of a known word is not. */
 const CATEGORIES = [
   'adhesive',
+  'board',
   'cardstock',
   'die',
   'embellishment',
   'envelope',
+  'filler',
+  'film',
   'foam',
+  'foil',
+  'gel',
   'ink',
   'ornament',
+  'paste',
   'pattern paper',
+  'powder',
   'stamp',
   'stencil',
   'tool',
@@ -59,15 +66,35 @@ export const supplySchema = z.strictObject({
     .describe('Size of the sheet it is sold in; one for both editions or one for each.'),
   weight: text('a weight such as `80 lb cover` or `216 gsm`')
     .optional()
-    .describe('Weight of the paper, as printed on the pack.'),
-  caliper: text('a thickness such as `0.011 in`')
+    .describe('Weight of the paper or film by its area, as printed on the pack.'),
+  caliper: text('a thickness such as `0.011 in`, `12 pt` or `300 µm`')
     .optional()
-    .describe('Measured thickness of one sheet; it overrides what the weight suggests.'),
+    .describe(
+      'Measured thickness of one sheet, or of one coat of a gel or paste; it overrides what the weight suggests.',
+    ),
+  height: text('a height such as `1/16 in`')
+    .optional()
+    .describe('Height of one layer of foam, or of an ornament as it lies on the card, measured.'),
+  bead: text('a size such as `2.1 mm`')
+    .optional()
+    .describe('Size of a loose filler: across its largest bead, which has to move in a shaker.'),
+  density: text('a density such as `1.5 g/cm³`')
+    .optional()
+    .describe('What a cubic centimetre weighs: of a filler as it is poured, of foam with its air.'),
+  mass: text('a mass such as `3 g` or `1/8 oz`').optional().describe('Mass of one ornament, weighed.'),
+  gives: yesNo()
+    .optional()
+    .describe('Whether it gives under pressure. Foam does unless this says no; nothing else does unless it says yes.'),
   grain: oneOf(['long', 'short'])
     .optional()
     .describe('Whether the grain runs along the long or the short side of the sheet.'),
   notes: text('a sentence or two')
     .optional()
     .describe('What matters when using it, or when looking for something like it.'),
+  caution: text('a sentence or two')
+    .optional()
+    .describe(
+      'What to take care of, in plain words, shown wherever the supply is listed. The label on the product counts.',
+    ),
   invented: yesNo().default(false).describe('Whether the product is invented, as in a demonstration.'),
 });

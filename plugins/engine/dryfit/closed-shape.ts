@@ -19,15 +19,15 @@ export function closingPose({ pose, plies }: FoldedBody): ClosedPose | undefined
 
 /** What everything should lie within when a body is closed. */
 export interface Cover {
-  /** As the maker knows it. */
+  /** As the maker knows it: of several pieces, that which covers the others. */
   readonly name: string;
   /** Panel names. */
   readonly panels: readonly string[];
 }
 
 /**
- * The panels that the card says it closes within. When it says nothing: of several pieces the first; of one piece the largest
- * leaf, since a piece cannot stick out past itself.
+ * The panels that the card says it closes within. When it says nothing, the largest leaf of the first piece: a piece cannot
+ * stick out past itself.
  */
 export function coverOf(pose: ClosedPose, { piece, body }: FoldedBody, { card, assembly }: FoldedCard): Cover {
   const here = new Set(pose.panels.map(({ panel }) => panel));
@@ -37,23 +37,17 @@ export function coverOf(pose: ClosedPose, { piece, body }: FoldedBody, { card, a
     const panels = stated.flatMap(panelsOfRef).map(({ name }) => name);
     return { name: stated.map(({ text }) => text).join(' and '), panels };
   }
-  if ((body?.pieces.length ?? 0) > 1) {
-    return {
-      name: piece.name,
-      panels: pose.panels.filter((one) => one.piece === piece.name).map(({ panel }) => panel),
-    };
-  }
-  const panels = largestLeaf(pose).map(({ panel }) => panel);
-  return { name: panels.join(' and '), panels };
+  const panels = largestLeaf(pose, piece.name).map(({ panel }) => panel);
+  return { name: (body?.pieces.length ?? 0) > 1 ? piece.name : panels.join(' and '), panels };
 }
 
 /**
  * The panels that lie flat in one with each other: a flat crease between two panels parts nothing.
  * Panels that move alike without touching count as one too; in one piece of paper there are none such.
  */
-function leavesOf(pose: ClosedPose): readonly (readonly PlacedPanel[])[] {
+function leavesOf({ panels }: Pick<ClosedPose, 'panels'>): readonly (readonly PlacedPanel[])[] {
   const leaves: PlacedPanel[][] = [];
-  for (const panel of pose.panels) {
+  for (const panel of panels) {
     const leaf = leaves.find(([first]) => first && samePlacement(first.placement, panel.placement));
     if (leaf) leaf.push(panel);
     else leaves.push([panel]);
@@ -62,12 +56,13 @@ function leavesOf(pose: ClosedPose): readonly (readonly PlacedPanel[])[] {
 }
 
 /** The leaf against which the others are held: the one with the largest outline, the ground panel's among equals. */
-function largestLeaf(pose: ClosedPose): readonly PlacedPanel[] {
+function largestLeaf(pose: ClosedPose, piece: string): readonly PlacedPanel[] {
   const size = (leaf: readonly PlacedPanel[]): number => {
     const box = boundsOf(leaf.flatMap((panel) => panel.outline));
     return box.right.sub(box.left).mul(box.bottom.sub(box.top)).valueOf();
   };
   const hasGround = (leaf: readonly PlacedPanel[]): number =>
     leaf.some((panel) => panel.panel === pose.ground) ? 1 : 0;
-  return leavesOf(pose).toSorted((a, b) => size(b) - size(a) || hasGround(b) - hasGround(a))[0] ?? [];
+  const panels = pose.panels.filter((panel) => panel.piece === piece);
+  return leavesOf({ panels }).toSorted((a, b) => size(b) - size(a) || hasGround(b) - hasGround(a))[0] ?? [];
 }

@@ -8,7 +8,7 @@ export type Cure =
   | { readonly is: 'settings'; readonly settings: readonly string[] }
   | { readonly is: 'other-side'; readonly joint: LaidJoint };
 
-/** Panels placed, over all trials, before the search gives up. */
+/** Panels placed and loops looked at, over all trials, before the search gives up. */
 const EFFORT = 3000;
 
 type Turned = Pose['turns'][number];
@@ -20,7 +20,7 @@ type Turned = Pose['turns'][number];
 export function cureFor(assembly: Assembly, body: Body, pose: Pose): Cure | undefined {
   let effort = EFFORT;
   const meets = (trial: Pose, made: Assembly = assembly, madeBody: Body = body): boolean => {
-    effort -= body.panels.length;
+    effort -= body.panels.length + body.loops.length;
     const found = effort >= 0 ? poseOf(made, madeBody, trial) : undefined;
     return found?.gaps.length === 0 && !(found.flat && orderPlies(found).obstruction);
   };

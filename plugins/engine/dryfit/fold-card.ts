@@ -1,12 +1,14 @@
 import { type Assembly, assemble, type Body } from '../assembly/index.ts';
-import { orderPlies } from '../layers/index.ts';
+import { type Materials, massOf, orderPlies, thicknessOf, workOrder } from '../layers/index.ts';
 import { type ClosedPose, closedPoses, isKnown } from '../motion/index.ts';
 import { panelsOf } from '../panels/index.ts';
 import type { Card, Piece, Pose } from '../spec/index.ts';
 import type { FoldedBody, FoldedCard } from './types.ts';
 
 /** What a post says of paper and envelope for one edition of a card. */
-export type PaperInUse = Pick<FoldedCard, 'asked' | 'envelope' | 'clearance' | 'sheets' | 'promised'>;
+export type PaperInUse = Pick<FoldedCard, 'asked' | 'envelope' | 'clearance' | 'sheets' | 'promised'> & {
+  readonly materials?: Materials;
+};
 
 /**
  * The card folded in the pose in which it is posted, or with every crease shut when there is no such pose.
@@ -18,10 +20,13 @@ export function foldCard(card: Card, paper: PaperInUse): FoldedCard {
   const panelling = panelsOf(card);
   const assembly = assemble(card, panelling);
   const posted = card.poses.find(({ name }) => name === card.posts) ?? allShut(card);
-  return { card, panelling, assembly, posted, closed: foldBodies(assembly, posted), ...paper };
+  const materials = paper.materials ?? {};
+  const closed = foldBodies(assembly, posted, materials);
+  const made = { mass: massOf(assembly, materials), work: workOrder(assembly, materials) };
+  return { card, panelling, assembly, posted, closed, ...made, ...paper, materials };
 }
 
-function foldBodies(assembly: Assembly, posted: Pose): FoldedBody[] {
+function foldBodies(assembly: Assembly, posted: Pose, materials: Materials): FoldedBody[] {
   const { card, bodies } = assembly;
   const poses = closedPoses(assembly, posted);
   const folding = bodies.filter((body) => body.tree.length > 0 || piecesOf(body, card).some(isFolding));
@@ -29,19 +34,20 @@ function foldBodies(assembly: Assembly, posted: Pose): FoldedBody[] {
   const folded = closing.flatMap((body): FoldedBody[] => {
     const [piece] = piecesOf(body, card);
     if (piece === undefined) return [];
-    const nothing = { piece, body, pose: undefined, unsolved: [], plies: undefined };
+    const nothing = { piece, body, pose: undefined, unsolved: [], plies: undefined, thickness: undefined };
     if (!piecesOf(body, card).every(isScoredInside)) return [nothing];
     return poses
       .filter((pose) => bodies[pose.body] === body)
       .map((pose) =>
-        isKnown(pose) ? { ...nothing, pose, plies: pliesOf(pose) } : { ...nothing, unsolved: pose.creases },
+        isKnown(pose) ? { ...nothing, pose, ...pliesOf(pose, materials) } : { ...nothing, unsolved: pose.creases },
       );
   });
   return [...folded, ...card.pieces.filter((piece) => isFolding(piece) && !isIn(piece, bodies)).map(withoutPanels)];
 }
 
-function pliesOf(pose: ClosedPose): FoldedBody['plies'] {
-  return pose.flat && pose.gaps.length === 0 ? orderPlies(pose) : undefined;
+function pliesOf(pose: ClosedPose, materials: Materials): Pick<FoldedBody, 'plies' | 'thickness'> {
+  const plies = pose.gaps.length === 0 ? orderPlies(pose) : undefined;
+  return { plies, thickness: plies && thicknessOf(plies, materials) };
 }
 
 function piecesOf(body: Body, card: Card): Piece[] {
@@ -53,7 +59,7 @@ function isIn(piece: Piece, bodies: readonly Body[]): boolean {
 }
 
 function withoutPanels(piece: Piece): FoldedBody {
-  return { piece, body: undefined, pose: undefined, unsolved: [], plies: undefined };
+  return { piece, body: undefined, pose: undefined, unsolved: [], plies: undefined, thickness: undefined };
 }
 
 /** Something on it is creased. */

@@ -13,9 +13,14 @@ type Out = Closed & { cover: string; panel: string; side: Side; by: Length };
 type OnPaper = { piece: string; line: string };
 /** `part` lands `by` off its place on `onto`, towards `way`. */
 type Missed = { part: string; onto: string; pose: string; by: Length; way: Way };
+/** How much wider the lid is than what it goes over, in the tighter of both ways. */
+type Over = { lid: string; over: string; room: Length; play: Length };
 type Promised = Closed & { promisedWidth: Length; promisedHeight: Length };
 /** Room left (less than zero: lacking) along the envelope's long and short sides. */
 type Room = { piece: string; envelope: string; along: Length; across: Length };
+type Bead = { filling: string; depth: Length; bead: Length };
+/** What lies inside a crease, and how much paper the turn round it uses: square corners, and a round bend. */
+type InFold = { crease: string; inside: Length; least: Length; most: Length };
 type Cut = { piece: string; width: Length; height: Length };
 type Difference = { first: string; second: string; firstValue: Length; secondValue: Length; by: Length };
 type Sum = { piece: string; side: 'wide' | 'high'; declared: Length; total: Length; panel: string; by: Length };
@@ -34,13 +39,18 @@ export interface Outcomes {
     'point-angles': { piece: string; creases: string };
     'point-directions': { piece: string; creases: string };
     'point-narrowest': { piece: string; creases: string };
-    through: { piece: string; panel: string; other: string; crease: string };
-    between: { piece: string; panel: string; part: string; onto: string };
-    circle: { piece: string; panels: string };
+    /** `how`: to `fold flat`, or to `fold up` into a box. */
+    through: { piece: string; how: string; panel: string; other: string; crease: string };
+    between: { piece: string; how: string; panel: string; part: string; onto: string };
+    circle: { piece: string; how: string; panels: string };
     box: { piece: string; panels: number; deep: Length };
+    /** In the pose that is posted something goes `by` below the panel that it stands on. */
+    'below-floor': { piece: string; pose: string; panel: string; floor: string; by: Length };
     apart: { piece: string };
     'not-known': { piece: string; pose: string; crease: string };
     'not-scored': { piece: string };
+    /** Finding an order of plies would take too much work. */
+    'too-much': { piece: string; panels: number };
   };
   'lines-on-paper': {
     'on-paper': { piece: string; lines: number };
@@ -52,7 +62,7 @@ export interface Outcomes {
     'window-edge': OnPaper;
     'nothing-left': OnPaper;
     'falls-apart': { piece: string; parts: number };
-    'too-many-panels': OnPaper & { count: number; limit: number };
+    'too-many-panels': OnPaper & { count: number; before: number; limit: number };
   };
   'joins-found': {
     found: { joins: number };
@@ -68,6 +78,7 @@ export interface Outcomes {
     tears: { piece: string; crease: string; panel: string; other: string; by: Length; pose: string; settings: string };
     'foam-in-ring': { part: string; onto: string; foam: Length };
   };
+  'lid-goes-over': { 'goes-over': Over; tight: Over; 'too-small': Over };
   'closed-size': {
     within: Closed & { cover: string };
     'sticks-out': Out;
@@ -135,6 +146,71 @@ export interface Outcomes {
       parameters: string;
     };
   };
+  thickness: {
+    thick: {
+      piece: string;
+      overall: Length;
+      least: Length;
+      greatest: Length;
+      /** What makes the greatest, from the bottom to the top. */
+      made: string;
+      gives: Length;
+      springback: Length;
+      creases: number;
+      assumed: string;
+    };
+    unknown: { piece: string; stocks: string };
+    'foam-height': { where: string; stock: string; high: Length; layer: Length };
+    box: { piece: string; deep: Length };
+    'not-folded': { piece: string };
+  };
+  weight: {
+    weighs: { grams: number; heaviest: string; most: number; assumed: string };
+    unknown: { grams: number; stocks: string };
+  };
+  shaker: {
+    moves: Bead & { free: Length };
+    tight: Bead & { free: Length; least: Length; layer: Length; layers: number; now: number };
+    jams: Bead & { least: Length; layer: Length; layers: number; now: number };
+    'bead-unknown': { filling: string; stock: string; depth: Length };
+    closed: { filling: string; floor: string; roof: string; wall: Length; margin: Length };
+    'no-chamber': { filling: string; piece: string; window: string };
+    open: { filling: string; piece: string; side: 'back' | 'face' };
+    'open-in-part': { filling: string; panel: string };
+    'narrow-wall': { filling: string; panel: string; wall: Length; least: Length };
+    'narrow-margin': { filling: string; panel: string; margin: Length; least: Length };
+    'frame-past-film': { filling: string; panel: string; film: string; by: Length };
+    'in-order': { filling: string; powder: string; closing: string };
+    'no-powder': { filling: string; closing: string };
+    'powder-late': { filling: string; powder: string };
+    'filled-late': { filling: string; closing: string };
+  };
+  'thickness-in-fold': {
+    clear: { crease: string; inside: Length; least: Length; most: Length; creases: number };
+    short: InFold & { panel: string; gap: Length; by: Length };
+    'too-long': InFold & { panel: string; gap: Length; by: Length };
+    creeps: { crease: string; panel: string; out: Length; least: Length; most: Length };
+    'needs-spine': InFold;
+    unknown: { crease: string; stocks: string };
+  };
+  'crease-channel': {
+    channel: { stock: string; grams: number; creases: number; along: Length; across: Length };
+    'no-channel': { stock: string; grams: number; creases: number };
+    'too-close': { piece: string; panel: string; size: Length; least: Length };
+    unknown: { stock: string; creases: number };
+  };
+  grain: {
+    along: { piece: string; crease: string };
+    across: { piece: string; crease: string };
+    'sheet-across': { piece: string; crease: string; stock: string; sheet: string };
+    'not-known': { piece: string; crease: string; stock: string; runs: 'down' | 'across' };
+  };
+  'moving-layers': {
+    light: { part: string; plies: number };
+    many: { part: string; plies: number; most: number };
+    foam: { part: string; panel: string };
+    'foam-at-slit': { part: string; panel: string; slit: string };
+  };
   'looks-like-half': {
     even: { piece: string; half: Length; total: Length };
     uneven: {
@@ -167,9 +243,11 @@ export const OUTCOME_STATES: { readonly [C in CheckName]: { readonly [O in Outco
     between: 'fail',
     circle: 'fail',
     box: 'pass',
+    'below-floor': 'fail',
     apart: 'untested',
     'not-known': 'untested',
     'not-scored': 'untested',
+    'too-much': 'untested',
   },
   'lines-on-paper': {
     'on-paper': 'pass',
@@ -192,6 +270,7 @@ export const OUTCOME_STATES: { readonly [C in CheckName]: { readonly [O in Outco
     tears: 'fail',
     'foam-in-ring': 'question',
   },
+  'lid-goes-over': { 'goes-over': 'pass', tight: 'question', 'too-small': 'fail' },
   'closed-size': {
     within: 'pass',
     'sticks-out': 'question',
@@ -228,5 +307,41 @@ export const OUTCOME_STATES: { readonly [C in CheckName]: { readonly [O in Outco
     'piece-unknown': 'untested',
   },
   requirements: { holds: 'pass', broken: 'fail', 'broken-locally': 'fail' },
+  thickness: {
+    thick: 'pass',
+    unknown: 'untested',
+    'foam-height': 'question',
+    box: 'pass',
+    'not-folded': 'untested',
+  },
+  weight: { weighs: 'pass', unknown: 'untested' },
+  shaker: {
+    moves: 'pass',
+    tight: 'question',
+    jams: 'fail',
+    'bead-unknown': 'untested',
+    closed: 'pass',
+    'no-chamber': 'fail',
+    open: 'fail',
+    'open-in-part': 'fail',
+    'narrow-wall': 'question',
+    'narrow-margin': 'question',
+    'frame-past-film': 'fail',
+    'in-order': 'pass',
+    'no-powder': 'untested',
+    'powder-late': 'question',
+    'filled-late': 'fail',
+  },
+  'thickness-in-fold': {
+    clear: 'pass',
+    short: 'question',
+    'too-long': 'fail',
+    creeps: 'question',
+    'needs-spine': 'question',
+    unknown: 'untested',
+  },
+  'crease-channel': { channel: 'pass', 'no-channel': 'pass', 'too-close': 'question', unknown: 'untested' },
+  grain: { along: 'pass', across: 'question', 'sheet-across': 'question', 'not-known': 'untested' },
+  'moving-layers': { light: 'pass', many: 'question', foam: 'question', 'foam-at-slit': 'fail' },
   'looks-like-half': { even: 'pass', uneven: 'question' },
 };

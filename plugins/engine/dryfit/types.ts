@@ -1,6 +1,6 @@
 import type { Assembly, Body } from '../assembly/index.ts';
 import type { Place } from '../diagnostics/index.ts';
-import type { PlyOrders } from '../layers/index.ts';
+import type { CardMass, Materials, PlyOrders, Thickness, WorkOrder } from '../layers/index.ts';
 import type { ClosedPose } from '../motion/index.ts';
 import type { Panelling } from '../panels/index.ts';
 import type { Card, Piece, Pose } from '../spec/index.ts';
@@ -54,6 +54,10 @@ export interface FoldedCard {
   readonly clearance: Length;
   /** The sheets the pieces are cut from, by stock role; `''` for the edition's usual sheet. */
   readonly sheets: Readonly<Record<string, SheetInUse>>;
+  /** What each stock role is made of, and each supply named under `layers`; where nobody says, what is usual, marked so. */
+  readonly materials: Materials;
+  readonly mass: CardMass;
+  readonly work: WorkOrder;
   /** The closed size the author promises, when she does. */
   readonly promised:
     | { readonly width: Length; readonly height: Length; readonly place: Place; readonly path: string }
@@ -72,6 +76,8 @@ export interface FoldedBody {
   readonly unsolved: readonly { readonly piece: string; readonly crease: string }[];
   /** Undefined when the pose is unknown or not flat, or its joins do not meet. */
   readonly plies: PlyOrders | undefined;
+  /** Undefined without an order of plies. */
+  readonly thickness: Thickness | undefined;
 }
 
 export interface SheetInUse {

@@ -10,6 +10,7 @@ import type { Point } from './types.ts';
  * quarter points, through the corners of a 3-4-5 triangle), else on the grid. A line that touches meets once.
  */
 export function lineMeetsArc(from: Point, to: Point, arc: ArcEdge): Point[] {
+  if (staysOff(from, to, arc)) return [];
   const ends = { from: seen(from), to: seen(to) };
   const within = (point: Point): boolean => point === from || point === to || isBetween(seen(point), ends);
   return endlessMeetsEllipse(from, to, arc).filter((point) => within(point) && isOnArc(arc, point));
@@ -17,6 +18,23 @@ export function lineMeetsArc(from: Point, to: Point, arc: ArcEdge): Point[] {
 
 function isBetween(point: Seen, { from, to }: { from: Seen; to: Seen }): boolean {
   return compareX(point, from) * compareX(point, to) <= 0 && compareY(point, from) * compareY(point, to) <= 0;
+}
+
+/** Far more than floats lose where an ellipse is drawn in to a radius of 1. */
+const DOUBT = 1e-6;
+
+/** Whether a segment plainly lies within an arc's ellipse or passes by it, by floats; false where that is in doubt. */
+function staysOff(p: Point, q: Point, { centre, rx, ry }: ArcEdge): boolean {
+  const [cx, cy, a, b] = [centre.x.valueOf(), centre.y.valueOf(), rx.valueOf(), ry.valueOf()];
+  const [px, py, qx, qy] = [
+    ...[(p.x.valueOf() - cx) / a, (p.y.valueOf() - cy) / b],
+    ...[(q.x.valueOf() - cx) / a, (q.y.valueOf() - cy) / b],
+  ] as [number, number, number, number];
+  if (Math.hypot(px, py) < 1 - DOUBT && Math.hypot(qx, qy) < 1 - DOUBT) return true;
+  const [dx, dy] = [qx - px, qy - py];
+  const square = dx * dx + dy * dy;
+  const share = square === 0 ? 0 : Math.min(1, Math.max(0, -(px * dx + py * dy) / square));
+  return Math.hypot(px + share * dx, py + share * dy) > 1 + DOUBT;
 }
 
 /** In the order from `p` to `q`. */
@@ -55,12 +73,23 @@ function endlessMeetsEllipse(p: Point, q: Point, { centre, rx, ry, from, to }: A
  * of like proportions where the coordinates are fractions, else on the grid. In the order of `a`.
  */
 export function arcMeetsArc(a: ArcEdge, b: ArcEdge): Point[] {
+  if (keepApart(a, b)) return [];
   const found = meetingsOf(a, b).filter((point) => isOnArc(a, point) && isOnArc(b, point));
   return found
     .filter((point, i) => found.findIndex((other) => samePoint(point, other)) === i)
     .map((point) => ({ point, along: angleAlong(a, point) }))
     .sort((one, other) => one.along - other.along)
     .map(({ point }) => point);
+}
+
+/** Whether two ellipses of like proportions plainly lie beside or within each other, by floats. */
+function keepApart(a: ArcEdge, b: ArcEdge): boolean {
+  const [rx, ry, scale] = [a.rx.valueOf(), a.ry.valueOf(), b.rx.valueOf() / a.rx.valueOf()];
+  if (Math.abs(b.ry.valueOf() / ry - scale) > DOUBT * scale) return false;
+  const x = (b.centre.x.valueOf() - a.centre.x.valueOf()) / rx;
+  const y = (b.centre.y.valueOf() - a.centre.y.valueOf()) / ry;
+  const [far, doubt] = [Math.hypot(x, y), DOUBT * (1 + scale)];
+  return far > 1 + scale + 2 * doubt || far < Math.abs(1 - scale) - 2 * doubt;
 }
 
 function meetingsOf(a: ArcEdge, b: ArcEdge): Point[] {

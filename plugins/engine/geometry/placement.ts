@@ -42,7 +42,13 @@ export function placeInSpace(placement: Placement, point: SpacePoint): SpacePoin
   return { x: plus(dot(m, 0, v), t[0]), y: plus(dot(m, 3, v), t[1]), z: plus(dot(m, 6, v), t[2]) };
 }
 
-/** The motion that does `inner` first and `outer` after it. Exact when both are; else on the grid. */
+/** Fractions with more in them below the line than this (77 digits) would take longer than they are worth. */
+const LARGEST_DENOMINATOR = 1n << 256n;
+
+/**
+ * The motion that does `inner` first and `outer` after it. Exact when both are, as long as no number in it has more than 77 digits
+ * below the line; else on the grid.
+ */
 export function compose(outer: Placement, inner: Placement): Placement {
   if (outer === IDENTITY) return inner;
   if (inner === IDENTITY) return outer;
@@ -50,10 +56,11 @@ export function compose(outer: Placement, inner: Placement): Placement {
   const { m, t } = outer;
   const columns = [0, 1, 2].map((c): Three => [inner.m[c], inner.m[c + 3], inner.m[c + 6]] as unknown as Three);
   const entry = (row: number, column: number): Fraction => dot(m, row, columns[column] ?? t);
-  return {
+  const both: Placement = {
     m: [0, 3, 6].flatMap((row) => [0, 1, 2].map((column) => entry(row, column))) as unknown as Nine,
     t: [plus(dot(m, 0, inner.t), t[0]), plus(dot(m, 3, inner.t), t[1]), plus(dot(m, 6, inner.t), t[2])],
   };
+  return [...both.m, ...both.t].some(({ d }) => d > LARGEST_DENOMINATOR) ? composeRounded(outer, inner) : both;
 }
 
 function composeRounded(outer: Placement, inner: Placement): Placement {

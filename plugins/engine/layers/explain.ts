@@ -1,3 +1,4 @@
+import { MOST_STEPS_TO_EXPLAIN, type Steps } from './limits.ts';
 import type { Piled } from './piled.ts';
 import type { Passes, Rules, Why } from './rules.ts';
 import { smallestConflict } from './smallest-conflict.ts';
@@ -5,10 +6,13 @@ import type { Obstruction } from './types.ts';
 
 /**
  * Plain facts from rules that have no answer: the first of the smallest conflict that a maker can see. What would have to lie
- * between glued panels is told first, then what would have to pass through paper, then which panels go in a circle.
+ * between glued panels is told first, then what would have to pass through paper, then which panels go in a circle. Where the
+ * smallest conflict is too much work all panels in it go in a circle.
  */
 export function explain(rules: Rules, piled: Piled): Obstruction {
-  const conflict = smallestConflict(rules);
+  const steps: Steps = { left: MOST_STEPS_TO_EXPLAIN };
+  const conflict = smallestConflict(rules, steps);
+  if (steps.left < 0) return { is: 'circle', panels: panelsIn(rules, conflict, piled) };
   const facts = conflict.map((rule) => rules.why[rule]).filter((why) => why !== undefined);
   const between = facts.find((why) => why.is === 'between');
   if (between) return { is: 'between', panel: nameOf(piled, between.panel), joint: between.joint };

@@ -1,2 +1,14 @@
+export { centreOfMass, type MassPoint } from './centre-of-mass.ts';
+export { type Chamber, type Closing, chamberOf } from './chamber.ts';
+export { type CreaseLoad, type InnerPanel, turnTakes } from './crease-loads.ts';
+export { type CardMass, massOf } from './mass.ts';
+export type { MassPart } from './mass-part.ts';
+export { isCompressible, type Material, type MaterialSort, type Materials } from './material.ts';
 export { orderPlies } from './order-plies.ts';
+export { type Layer, type Plies, pliesOf } from './plies.ts';
+export { CREASED_FROM_GSM, SPRINGBACK_CALIPERS, type Springback } from './springback.ts';
+export type { Stack, StackRegion } from './stacks.ts';
+export { type PlacedStack, type Thickness, thicknessOf } from './thickness.ts';
 export type * from './types.ts';
+export { FOAM_ROLE, GLUE_ROLE, materialOf } from './usual-materials.ts';
+export { closingJoin, type WorkOrder, type WorkOrderStep, workOrder } from './work-order.ts';

@@ -21,7 +21,9 @@ import { orderWriter } from './written-order.ts';
  */
 export function orderPlies(pose: ClosedPose, { limit = 64 }: { limit?: number } = {}): PlyOrders {
   const paper = paperOf(pose);
-  const { piled, crossings } = survey(paper);
+  const surveyed = survey(paper);
+  if (surveyed === undefined) return { pose, orders: [], count: undefined, obstruction: undefined, deepest: 0 };
+  const { piled, crossings } = surveyed;
   const deepest = piled.spots.list.reduce((most, { panels }) => Math.max(most, panels.length), 0);
   const none = (obstruction: Obstruction | undefined, count: 0n | undefined): PlyOrders => ({
     pose,
@@ -33,6 +35,7 @@ export function orderPlies(pose: ClosedPose, { limit = 64 }: { limit?: number } 
   const plain = brokenVertex(paper) ?? stuckStrip(paper);
   if (plain) return none(plain, 0n);
   const rules = gatherRules(piled, crossings);
+  if (rules === undefined) return none(undefined, undefined);
   const solved = solve(rules, limit);
   if (solved.none) return none(explain(rules, piled), 0n);
   if (solved.answers.length === 0) return none(undefined, undefined);

@@ -1,3 +1,4 @@
+import type { Steps } from './limits.ts';
 import { EITHER_LEFT, PARITY_LEFT, type Part, PLACES } from './reduce.ts';
 
 export interface Found {
@@ -7,14 +8,9 @@ export interface Found {
   readonly all: boolean;
 }
 
-/** Work that a search may do, shared among the parts of one question: one step for each rule that is looked at. */
-export interface Steps {
-  left: number;
-}
-
 /**
  * Answers to a part, depth first, up to a limit; always in the same sequence. Variables in most rules are tried first, and of
- * each first what `prefer` says (1 is true).
+ * each first what `prefer` says (1 is true). One step is one rule that is looked at; `steps` may be shared with other parts.
  */
 export function search(part: Part, limit: number, steps: Steps, prefer: (variable: number) => number): Found {
   const size = part.variables.length;

@@ -1,25 +1,28 @@
-import { NOT_ALIKE, type Rules } from './rules.ts';
+import { MOST_STEPS_IN_TRIAL, MOST_STEPS_TO_EXPLAIN, type Steps } from './limits.ts';
+import { NOT_ALIKE, PARITY, type Rules } from './rules.ts';
 import { contradict, range } from './solve.ts';
 
-/** Steps of one trial while a conflict is made smaller, and how many trials. */
-const TRIAL_STEPS = 50_000;
-const MOST_TRIALS = 400;
+/** How often a trial goes over its rules, about. */
+const PASSES = 4;
 
 /**
- * Rules, by number and rising, that contradict each other and do so no longer when any one of them is left out; or nearly so,
- * where finding out would take too long. The rules given must have no answer.
+ * Rules, by number and rising, that contradict each other and do so no longer when any one of them is left out. Where `steps` run
+ * out on the way there may be more of them than are needed. The rules given must have no answer.
  */
-export function smallestConflict(rules: Rules): number[] {
+export function smallestConflict(rules: Rules, steps: Steps = { left: MOST_STEPS_TO_EXPLAIN }): number[] {
   let conflict = followed(rules) ?? range(rules.count);
-  let trials = 0;
-  for (
-    let size = Math.ceil(conflict.length / 2);
-    size > 0 && trials < MOST_TRIALS;
-    size = size > 1 ? Math.ceil(size / 2) : 0
-  ) {
-    for (let at = 0; at < conflict.length && trials < MOST_TRIALS; trials++) {
+  const suffices = (chosen: readonly number[]): boolean => {
+    steps.left -= PASSES * chosen.length;
+    return contradict(rules, chosen, MOST_STEPS_IN_TRIAL) === true;
+  };
+  // Most rules are about orders, and seldom are they to blame.
+  const parities = conflict.filter((rule) => rules.kinds[rule] === PARITY);
+  if (parities.length < conflict.length / 2 && suffices(parities)) conflict = parities;
+  for (let size = Math.ceil(conflict.length / 2); size > 0; size = size > 1 ? Math.ceil(size / 2) : 0) {
+    for (let at = 0; at < conflict.length; ) {
+      if (steps.left < 0) return conflict;
       const without = conflict.toSpliced(at, size);
-      if (contradict(rules, without, TRIAL_STEPS)) conflict = without;
+      if (suffices(without)) conflict = without;
       else at += size;
     }
   }

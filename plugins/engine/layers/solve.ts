@@ -1,6 +1,7 @@
+import { MOST_STEPS, type Steps } from './limits.ts';
 import { reduce } from './reduce.ts';
 import type { Rules } from './rules.ts';
-import { type Found, type Steps, search } from './search.ts';
+import { type Found, search } from './search.ts';
 
 /** Answers to the rules: whether each variable is true. */
 export interface Solved {
@@ -11,9 +12,6 @@ export interface Solved {
   /** No answer exists. When there are no answers and this is false the work was cut short. */
   readonly none: boolean;
 }
-
-/** Rules looked at in one search. Cards of the trade take some thousands. */
-const MOST_STEPS = 3_000_000;
 
 export function solve(rules: Rules, limit: number): Solved {
   const reduced = reduce(rules, range(rules.count));

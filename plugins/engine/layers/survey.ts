@@ -1,5 +1,6 @@
 import { type Segments, type Stretch, visitStretches } from './arrangement.ts';
 import { type Leaves, leavesOf } from './leaves.ts';
+import { MOST_LOOKS } from './limits.ts';
 import type { Paper } from './paper.ts';
 import { Overlaps, type Piled, Spots } from './piled.ts';
 import { inPile, type Pile, pilesOf } from './piles.ts';
@@ -19,15 +20,21 @@ export interface Crossing {
   readonly ending: readonly number[];
 }
 
-/** Where everything lies: the spots of every pile, and the stretches where paper could pass through paper. */
-export function survey(paper: Paper): { readonly piled: Piled; readonly crossings: readonly Crossing[] } {
+export interface Survey {
+  readonly piled: Piled;
+  readonly crossings: readonly Crossing[];
+}
+
+/** Where everything lies: the spots of every pile, and the stretches where paper could pass through paper. Undefined for far too much paper. */
+export function survey(paper: Paper): Survey | undefined {
+  const steps = { left: MOST_LOOKS };
   const piles = pilesOf(paper);
   const leaves = leavesOf(paper, piles);
   const spots = new Spots();
   const crossings: Crossing[] = [];
   for (const [pile, plane] of piles.entries()) {
     const lines = linesIn(paper, leaves, plane, pile);
-    visitStretches(lines.segments, (stretch) => {
+    const visit = (stretch: Stretch): void => {
       const sides = sidesOf(paper, leaves, plane, stretch);
       const [left, right] = [spots.add(...sides.left), spots.add(...sides.right)];
       const tags = stretch.on.map((segment) => lines.tags[segment]).filter((tag) => tag !== undefined);
@@ -41,7 +48,8 @@ export function survey(paper: Paper): { readonly piled: Piled; readonly crossing
         hinges: numbers(tags, 'hinge'),
         ending: numbers(tags, 'end'),
       });
-    });
+    };
+    if (!visitStretches(lines.segments, visit, steps)) return undefined;
   }
   const overlaps = new Overlaps(leaves.count);
   for (const spot of spots.list) overlaps.add(spot);

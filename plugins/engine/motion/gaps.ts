@@ -1,3 +1,4 @@
+import type Fraction from 'fraction.js';
 import type { Assembly, Joint } from '../assembly/index.ts';
 import {
   compose,
@@ -45,8 +46,12 @@ export function gapAt(
 }
 
 function distance(a: SpacePoint, b: SpacePoint): number {
-  const mm = Math.hypot(minus(a.x, b.x).valueOf(), minus(a.y, b.y).valueOf(), minus(a.z, b.z).valueOf());
-  return (a.rounded || b.rounded) && mm < MEET_MM ? 0 : mm;
+  // What is rounded has lost more already than floats lose in a difference.
+  const rounded = a.rounded || b.rounded;
+  const apart = (one: Fraction, other: Fraction): number =>
+    rounded ? one.valueOf() - other.valueOf() : minus(one, other).valueOf();
+  const mm = Math.hypot(apart(a.x, b.x), apart(a.y, b.y), apart(a.z, b.z));
+  return rounded && mm < MEET_MM ? 0 : mm;
 }
 
 /** In the space of panel `a`. A pin lets its part turn, so that only the point and the way up are looked at. */
@@ -78,10 +83,11 @@ function furthest(points: readonly Point[], measure: (point: Point) => number): 
 }
 
 function squareOf(a: Point, b: Point): number {
-  return minus(a.x, b.x).valueOf() ** 2 + minus(a.y, b.y).valueOf() ** 2;
+  return (a.x.valueOf() - b.x.valueOf()) ** 2 + (a.y.valueOf() - b.y.valueOf()) ** 2;
 }
 
 function offLine(point: Point, from: Point, to: Point): number {
-  const [dx, dy] = [minus(to.x, from.x).valueOf(), minus(to.y, from.y).valueOf()];
-  return Math.abs(dx * minus(point.y, from.y).valueOf() - dy * minus(point.x, from.x).valueOf());
+  const [x, y] = [from.x.valueOf(), from.y.valueOf()];
+  const [dx, dy] = [to.x.valueOf() - x, to.y.valueOf() - y];
+  return Math.abs(dx * (point.y.valueOf() - y) - dy * (point.x.valueOf() - x));
 }

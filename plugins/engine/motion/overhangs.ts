@@ -1,4 +1,5 @@
 import { boundsOf } from '../geometry/index.ts';
+import { hullOf, isInHull } from './hulls.ts';
 import { type Area, type AreaPoint, filled, floats, outsideOf, unionOf } from './polygons.ts';
 import type { ClosedPose, Overhang, PlacedPanel } from './types.ts';
 
@@ -29,25 +30,36 @@ export function overhangs(pose: ClosedPose, within: readonly string[]): Overhang
   const cover = unionOf(covering.map(({ outline }) => ({ outline, holes: [] }))).map(filled);
   if (cover.length === 0) return [];
   const box = boundsOf(covering.flatMap(({ outline }) => outline));
-  const edges = covering.flatMap(({ outline }) => edgesOf(floats(outline)));
+  const outlines = covering.map(({ outline }) => floats(outline));
+  const hulls = outlines.map(hullOf);
+  const measure = { edges: outlines.flatMap(edgesOf), hulls, hullEdges: hulls.flatMap(edgesOf), box };
   return pose.panels
     .filter(({ panel }) => !within.includes(panel))
     .flatMap((panel) =>
       outsideOf(panel, cover)
-        .map((region) => overhangOf(panel, region, edges, box))
+        .map((region) => overhangOf(panel, region, measure))
         .filter(({ mm }) => mm >= OVERHANG_MM),
     );
 }
 
 type Edge = readonly [AreaPoint, AreaPoint];
 
-function overhangOf(panel: PlacedPanel, region: Area, cover: readonly Edge[], box: ClosedPose['box']): Overhang {
+/** What an overhang is measured from. */
+interface Measure {
+  readonly edges: readonly Edge[];
+  /** Of each panel of the cover. */
+  readonly hulls: readonly (readonly AreaPoint[])[];
+  readonly hullEdges: readonly Edge[];
+  readonly box: ClosedPose['box'];
+}
+
+function overhangOf(panel: PlacedPanel, region: Area, measure: Measure): Overhang {
   const corners = floats(panel.outline);
   let worst = { x: 0, y: 0, mm: -1, to: { x: 0, y: 0 } };
   for (const rim of region) {
     for (const spot of alongEdges(rim)) {
       const at = rim.includes(spot) ? (corners.find((corner) => isNear(corner, spot)) ?? spot) : spot;
-      const found = nearestOn(cover, at);
+      const found = nearestTo(measure, at);
       // A later point must be further by more than the float's last digits, so that the choice is the same everywhere.
       if (found.mm > worst.mm + 1e-9) worst = { ...at, ...found };
     }
@@ -58,7 +70,7 @@ function overhangOf(panel: PlacedPanel, region: Area, cover: readonly Edge[], bo
     region,
     worst: { x, y },
     mm: Math.round(worst.mm * 1e9) / 1e9,
-    side: sideOf({ x, y }, to, box),
+    side: sideOf({ x, y }, to, measure.box),
   };
 }
 
@@ -81,17 +93,27 @@ function isNear(a: AreaPoint, b: AreaPoint): boolean {
   return Math.abs(a.x - b.x) < OVERHANG_MM && Math.abs(a.y - b.y) < OVERHANG_MM;
 }
 
+/**
+ * A notch in the rim of a panel, as a shape leaves that turns away from it, makes nothing stick out further: outside of a
+ * panel and its notches the distance is that from the panel as it was.
+ */
+function nearestTo({ edges, hulls, hullEdges }: Measure, at: AreaPoint): { mm: number; to: AreaPoint } {
+  const beyond = hulls.every((hull) => !isInHull(hull, at));
+  return nearestOn(beyond ? hullEdges : edges, at);
+}
+
 function nearestOn(edges: readonly Edge[], p: AreaPoint): { mm: number; to: AreaPoint } {
-  let best = { mm: Number.POSITIVE_INFINITY, to: p };
+  let [x, y, least] = [p.x, p.y, Number.POSITIVE_INFINITY];
   for (const [a, b] of edges) {
-    const [dx, dy] = [b.x - a.x, b.y - a.y];
+    const dx = b.x - a.x;
+    const dy = b.y - a.y;
     const square = dx * dx + dy * dy;
     const share = square === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / square));
-    const to = { x: a.x + share * dx, y: a.y + share * dy };
-    const mm = Math.hypot(p.x - to.x, p.y - to.y);
-    if (mm < best.mm) best = { mm, to };
+    const [toX, toY] = [a.x + share * dx, a.y + share * dy];
+    const away = (p.x - toX) * (p.x - toX) + (p.y - toY) * (p.y - toY);
+    if (away < least) [x, y, least] = [toX, toY, away];
   }
-  return best;
+  return { mm: Math.hypot(p.x - x, p.y - y), to: { x, y } };
 }
 
 /** The side of the cover's box that it is furthest past; inside of the box, the way it lies from the cover. */

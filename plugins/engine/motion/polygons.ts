@@ -35,6 +35,22 @@ export function outsideOf(shape: Shape, areas: readonly Area[]): Area[] {
   );
 }
 
+/** What all of some shapes cover and none of the others does; nothing for no shapes. */
+export function commonTo([first, ...others]: readonly Shape[], without: readonly Shape[] = []): Area[] {
+  let areas = first === undefined ? [] : unionOf([first]);
+  for (const shape of others) areas = combined(ClipType.Intersection, gridAll(areas), pathsOf(shape));
+  return without.length === 0 ? areas : combined(ClipType.Difference, gridAll(areas), without.flatMap(pathsOf));
+}
+
+/** Square millimetres that areas cover in all. */
+export function squareMm(areas: readonly Area[]): number {
+  return areas.flat().reduce((sum, ring) => sum + twiceAreaOf(ring) / 2, 0);
+}
+
+function gridAll(areas: readonly Area[]): Path64[] {
+  return areas.flatMap((area) => area.map(gridded));
+}
+
 /** An area with its holes filled. */
 export function filled([outer]: Area): Area {
   return [outer];

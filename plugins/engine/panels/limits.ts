@@ -1,4 +1,4 @@
-/** Panels in one piece. Far more than a card has; folding them would take for ever. */
+/** Panels in one card. Far more than any has; folding them would take for ever. */
 export const PANEL_LIMIT = 500;
 
 /** Places where the lines of one piece meet. */

@@ -1,4 +1,5 @@
 import {
+  type ArcEdge,
   distanceToSegment,
   footOn,
   isOnArc,
@@ -13,11 +14,13 @@ import {
 import type { Curve } from './curves.ts';
 import { MEETING_LIMIT } from './limits.ts';
 
+/** A curve with the box that it lies in, in floats, wider by the tolerance on each side; for an arc its ellipse too. */
 interface Reach {
   readonly left: number;
   readonly right: number;
   readonly top: number;
   readonly bottom: number;
+  readonly round: { readonly x: number; readonly y: number; readonly rx: number; readonly ry: number } | undefined;
 }
 
 /**
@@ -40,8 +43,8 @@ export function meetingsOf(curves: readonly Curve[], tolerance: number): Seen[][
         stops[i]?.push(point);
         stops[j]?.push(point);
       }
-      for (const end of [b.from, b.to]) addNearMiss(stops[i], end, a, tolerance);
-      for (const end of [a.from, a.to]) addNearMiss(stops[j], end, b, tolerance);
+      for (const end of [b.from, b.to]) if (holds(near, end)) addNearMiss(stops[i], end, a, near, tolerance);
+      for (const end of [a.from, a.to]) if (holds(far, end)) addNearMiss(stops[j], end, b, far, tolerance);
     }
   return stops;
 }
@@ -54,19 +57,23 @@ function meetings(a: Curve, b: Curve): Seen[] {
 }
 
 /** `end` belongs to another curve. On this one already, it is found as a meeting. */
-function addNearMiss(stops: Seen[] | undefined, end: Seen, { edge, from, to }: Curve, tolerance: number): void {
-  if (sameSeen(end, from) || sameSeen(end, to)) return;
-  if (edge.is === 'line') {
-    const distance = distanceToSegment(end.x, end.y, from, to);
-    if (distance <= tolerance && !stops?.some((stop) => sameSeen(stop, end)))
-      stops?.push(seen(footOn(end.at, edge.from, edge.to)));
+function addNearMiss(
+  stops: Seen[] | undefined,
+  end: Seen,
+  { edge, from, to }: Curve,
+  { round }: Reach,
+  tolerance: number,
+): void {
+  if (edge.is === 'line' || round === undefined) {
+    if (distanceToSegment(end.x, end.y, from, to) > tolerance || sameSeen(end, from) || sameSeen(end, to)) return;
+    if (!stops?.some((stop) => sameSeen(stop, end))) stops?.push(seen(footOn(end.at, edge.from, edge.to)));
     return;
   }
-  const [x, y] = [end.x - edge.centre.x.valueOf(), end.y - edge.centre.y.valueOf()];
-  const [rx, ry] = [edge.rx.valueOf(), edge.ry.valueOf()];
-  const share = Math.hypot(x / rx, y / ry);
+  const [x, y] = [end.x - round.x, end.y - round.y];
+  const share = Math.hypot(x / round.rx, y / round.ry);
   if (share === 0 || Math.abs(share - 1) * Math.hypot(x, y) > tolerance) return;
-  const foot = pointAt(edge, x / rx / share, y / ry / share);
+  if (sameSeen(end, from) || sameSeen(end, to)) return;
+  const foot = pointAt(edge, x / round.rx / share, y / round.ry / share);
   if (isOnArc(edge, foot) && !stops?.some((stop) => sameSeen(stop, end))) stops?.push(seen(foot));
 }
 
@@ -77,11 +84,20 @@ function reachWith({ edge, from, to }: Curve, tolerance: number): Reach {
     right: Math.max(...points.map(({ x }) => x)) + tolerance,
     top: Math.min(...points.map(({ y }) => y)) - tolerance,
     bottom: Math.max(...points.map(({ y }) => y)) + tolerance,
+    round: edge.is === 'line' ? undefined : floatsOf(edge),
   };
+}
+
+function floatsOf({ centre, rx, ry }: ArcEdge): NonNullable<Reach['round']> {
+  return { x: centre.x.valueOf(), y: centre.y.valueOf(), rx: rx.valueOf(), ry: ry.valueOf() };
 }
 
 function overlap(a: Reach, b: Reach): boolean {
   return a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
+}
+
+function holds({ left, right, top, bottom }: Reach, { x, y }: Seen): boolean {
+  return left <= x && x <= right && top <= y && y <= bottom;
 }
 
 /** How many places lines cross, by floats alone and without an end: for saying how far too many there are. */

@@ -15,21 +15,23 @@ import { slipsOf } from './slips-of.ts';
 import { divide } from './stretches.ts';
 import type { PanelSlip, Stroke } from './types.ts';
 
+export type DraftedNet = Drafted & { readonly slips: readonly PanelSlip[] };
+
 /**
  * The panels of any piece: its lines are divided wherever they meet, the regions between them found, and those that nothing
- * parts put together.
+ * parts put together. The piece stays whole when it has more panels than there is `room` for.
  */
-export function netPanels(piece: Piece): Drafted & { readonly slips: readonly PanelSlip[] } {
+export function netPanels(piece: Piece, room: number): DraftedNet {
   const lineUp = curvesOf(piece);
   const side = larger(piece.width.mm, piece.height.mm).valueOf();
   const divided = divide(lineUp, side);
-  if (divided === undefined) return uncut(piece, roughCrossings(lineUp.curves) + piece.lines.length + 1);
+  if (divided === undefined) return uncut(piece, roughCrossings(lineUp.curves) + piece.lines.length + 1, room);
   const net = netOf(divided);
   const faces = facesOf(net);
-  if (faces.count > 4 * PANEL_LIMIT) return uncut(piece, faces.count - 1);
+  if (faces.count > 4 * PANEL_LIMIT) return uncut(piece, faces.count - 1, room);
   const ground = groundWorkOf(piece, lineUp, net, faces);
   const { panels, panelOf } = panelsOfNet(net, faces, ground, SNAP * side);
-  if (panels.length > PANEL_LIMIT) return uncut(piece, panels.length);
+  if (panels.length > Math.max(1, room)) return uncut(piece, panels.length, room);
   const { strokes, stretches } = runsOf(piece.name, lineUp, net, faces, ground, panelOf);
   const hinges = stretches
     .filter(({ left, right }) => left !== right && left >= 0 && right >= 0)
@@ -67,7 +69,7 @@ function standingsOf(panels: readonly Unnamed[], { sources }: LineUp, ground: Gr
 }
 
 /** The piece as one panel, when its lines make more than can be folded. */
-function uncut(piece: Piece, count: number): Drafted & { readonly slips: readonly PanelSlip[] } {
+export function uncut(piece: Piece, count: number, room: number): DraftedNet {
   const outline = cornersOf(piece.outline);
   const inside = insideOf(outline) ?? outline[0];
   const panels: Unnamed[] = inside ? [{ outline, holes: [], inside, faces: [] }] : [];
@@ -75,6 +77,8 @@ function uncut(piece: Piece, count: number): Drafted & { readonly slips: readonl
     (edge): Stroke => ({ piece: piece.name, does: 'edge', name: '', fold: undefined, edge }),
   );
   const standings = rimsOf(panels).map((rim): Standing => ({ cells: [{ column: 0, row: 0 }], shape: undefined, rim }));
-  const slip: PanelSlip = { piece: piece.name, name: piece.name, is: 'too-many-panels', count, limit: PANEL_LIMIT };
+  const { name } = piece;
+  const before = PANEL_LIMIT - room;
+  const slip: PanelSlip = { piece: name, name, is: 'too-many-panels', count, before, limit: PANEL_LIMIT };
   return { panels, standings, hinges: [], strokes, slips: [slip] };
 }

@@ -1,8 +1,9 @@
 import type { Card, PanelPart, Piece } from '../spec/index.ts';
 import { type Panelled, panelsMeant } from './find.ts';
 import { gridPanels } from './grid-panels.ts';
+import { PANEL_LIMIT } from './limits.ts';
 import { panelNames } from './names.ts';
-import { netPanels } from './net-panels.ts';
+import { type DraftedNet, netPanels, uncut } from './net-panels.ts';
 import type { Hinge, Panel, Panelling, PanelSlip, Stroke } from './types.ts';
 
 /**
@@ -10,10 +11,16 @@ import type { Hinge, Panel, Panelling, PanelSlip, Stroke } from './types.ts';
  * wherever coordinates are fractions.
  *
  * Panels go piece by piece, from the top down and from left to right by their top left corner; hinges crease by crease,
- * along the crease. A crease that is crossed gives one hinge for each two panels that it parts.
+ * along the crease. A crease that is crossed gives one hinge for each two panels that it parts. A piece that is divided into more
+ * panels than a card may have stays whole.
  */
 export function panelsOf(card: Card): Panelling {
-  const pieces = card.pieces.map(panelsOfPiece);
+  let room = PANEL_LIMIT;
+  const pieces = card.pieces.map((piece) => {
+    const made = panelsOfPiece(piece, room);
+    room = Math.max(0, room - made.panels.length);
+    return made;
+  });
   const byName = new Map(pieces.map((one) => [one.piece.name, one]));
   return {
     panels: pieces.flatMap(({ panels }) => panels),
@@ -33,9 +40,8 @@ interface PiecePanels extends Panelled {
   readonly slips: readonly PanelSlip[];
 }
 
-function panelsOfPiece(piece: Piece): PiecePanels {
-  const grid = gridPanels(piece);
-  const { panels: drafts, standings, hinges, strokes, slips } = grid ? { ...grid, slips: [] } : netPanels(piece);
+function panelsOfPiece(piece: Piece, room: number): PiecePanels {
+  const { panels: drafts, standings, hinges, strokes, slips } = draft(piece, room);
   const names = panelNames(piece, drafts, standings);
   const nameOf = (panel: number): string => names[panel] ?? piece.name;
   const parts = partsOf(drafts.length, hinges);
@@ -58,6 +64,14 @@ function panelsOfPiece(piece: Piece): PiecePanels {
       ({ left, right, ...hinge }): Hinge => ({ ...hinge, piece: piece.name, left: nameOf(left), right: nameOf(right) }),
     ),
   };
+}
+
+function draft(piece: Piece, room: number): DraftedNet {
+  const cells = piece.columns.length * piece.rows.length;
+  if (cells > PANEL_LIMIT) return uncut(piece, cells, room);
+  const grid = gridPanels(piece);
+  if (grid === undefined) return netPanels(piece, room);
+  return cells > Math.max(1, room) ? uncut(piece, cells, room) : { ...grid, slips: [] };
 }
 
 /** How many parts a piece is in when it has been cut, held together by nothing but its creases. */

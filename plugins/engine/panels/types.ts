@@ -54,7 +54,7 @@ export interface Stroke {
  * - `window-off`, `window-edge`: a window that is not on the paper, or breaks through its edge.
  * - `nothing-left`: no paper is left of the piece.
  * - `falls-apart`: cut through, the piece is in `parts` parts.
- * - `too-many-panels`: more than the stated limit.
+ * - `too-many-panels`: with `before` in the pieces before it, more than a card may have.
  */
 export type PanelSlip = { readonly piece: string; readonly name: string } & (
   | { readonly is: 'off-paper' }
@@ -65,7 +65,7 @@ export type PanelSlip = { readonly piece: string; readonly name: string } & (
   | { readonly is: 'window-edge' }
   | { readonly is: 'nothing-left' }
   | { readonly is: 'falls-apart'; readonly parts: number }
-  | { readonly is: 'too-many-panels'; readonly count: number; readonly limit: number }
+  | { readonly is: 'too-many-panels'; readonly count: number; readonly before: number; readonly limit: number }
 );
 
 export interface Panelling {

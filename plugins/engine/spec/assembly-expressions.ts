@@ -14,7 +14,11 @@ export function expressionsOfParts(parts: AssemblyParts): Wanted[] {
   const ofJoin = (join: JoinSpec): Wanted[] => {
     switch (join.is) {
       case 'glue':
-        return [...wanted('length', join.after, join.foam), ...wanted('angle', join.turn)];
+        return [
+          ...wanted('length', join.after, join.foam?.high),
+          ...wanted('number', join.foam?.layers),
+          ...wanted('angle', join.turn),
+        ];
       case 'pin':
         return wanted('angle', join.turn);
       case 'slide':

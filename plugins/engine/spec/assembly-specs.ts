@@ -1,3 +1,4 @@
+import type Fraction from 'fraction.js';
 import type { TextNode } from '../diagnostics/index.ts';
 import type { Origin, PaperSide } from './card-types.ts';
 import type { Expression } from './expression.ts';
@@ -62,7 +63,14 @@ export interface GlueSpec extends TwoSpec {
   /** Point on point; `to` undefined when both have the same name. */
   readonly match: { readonly point: PointSpec; readonly to: PointSpec | undefined } | undefined;
   readonly turn: Expression | undefined;
-  readonly foam: Expression | undefined;
+  readonly foam: FoamSpec | undefined;
+}
+
+/** `foam: 1/8`, or `foam: { of: foam-tape, high: 1/16, layers: 2 }`. */
+export interface FoamSpec extends Origin {
+  readonly stock: string;
+  readonly high: Expression;
+  readonly layers: Expression | undefined;
 }
 
 export interface PinSpec extends TwoSpec {
@@ -112,6 +120,8 @@ export interface FillingSpec extends Origin {
   readonly inside: TextNode;
   readonly stock: string;
   readonly full: Expression | undefined;
+  /** Grams. */
+  readonly mass: Fraction | undefined;
 }
 
 /** What one thing does in a pose: a word, or how many degrees or how far. */

@@ -89,14 +89,18 @@ function allPoses(parts: AssemblyParts, joins: readonly Join[], posts: string, m
   ];
 }
 
-/** A pose of fewer pieces, with those that have come since: folded flat, or shut where all is shut. */
+/**
+ * A pose of fewer pieces, with those that have come since: shut in the closed pose, flat where all is flat. Any other pose says
+ * nothing of them: they lie flat, or are left to the paper where a ring of it holds them.
+ */
 function widened(pose: Pose, creases: readonly CreaseId[], joins: readonly Join[]): Pose {
   const shut = pose.name === USUAL_POSTED;
   const still = stillPose(pose.name, { creases, joins }, shut ? 180 : 0, pose);
   const known = new Map(pose.turns.map((turn) => [`${turn.piece}.${turn.crease}`, turn]));
+  const said = shut || pose.turns.every(({ turn }) => turn === 0);
   return {
     ...pose,
-    turns: still.turns.map((turn) => known.get(`${turn.piece}.${turn.crease}`) ?? turn),
+    turns: still.turns.map((turn) => known.get(`${turn.piece}.${turn.crease}`) ?? { ...turn, said }),
     slides: still.slides.map((slide) => pose.slides.find(({ piece }) => piece === slide.piece) ?? slide),
     pins: still.pins.map((pin) => pose.pins.find(({ piece }) => piece === pin.piece) ?? pin),
   };

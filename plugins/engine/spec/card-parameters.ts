@@ -5,7 +5,7 @@ import { type Amount, evaluate, type Scope } from './evaluate.ts';
 import { type Expression, namesIn } from './expression.ts';
 import { type Given, readGiven } from './given-parameters.ts';
 import { localGiven, withGiven } from './local-given.ts';
-import { checkRange, limitsOf } from './parameter-range.ts';
+import { checkRange, type Limits, limitsOf } from './parameter-range.ts';
 import { Report } from './report.ts';
 import type { CardParameter, CardRequest, DerivedValue, Fold, Parameter } from './types.ts';
 
@@ -113,13 +113,30 @@ function cardParameter(
 ): CardParameter {
   const { name, label } = parameter;
   const word = parameter.type === 'choice' ? (given?.word ?? parameter.fallbackWord) : undefined;
-  const { from, to } = limitsOf(parameter, written);
-  const limit = (amount: Amount | undefined): Length | number | undefined =>
-    amount instanceof Length ? onMarks(amount, request.mark) : amount && plain(amount);
+  const { from, to } = limitsOnMarks(limitsOf(parameter, written), request.mark);
   const place = given?.node.place ?? parameter.fallback?.written.node.place ?? parameter.place;
   const local = given?.local && { local: given.local };
   const angle = value instanceof Angle && { angle: true as const };
-  return { name, label, value: plain(value), ...angle, word, from: limit(from), to: limit(to), place, ...local };
+  return {
+    name,
+    label,
+    value: plain(value),
+    ...angle,
+    word,
+    from: from && plain(from),
+    to: to && plain(to),
+    place,
+    ...local,
+  };
+}
+
+/** The ends of a range on marks within it, so that what is shown may be taken; in one narrower than a mark the nearest ones. */
+function limitsOnMarks({ from, to }: Limits, mark: Length): Limits {
+  const [least, most] = [from, to].map((end) => (end instanceof Length ? end : undefined));
+  const [up, down] = [least && toMarks(least, mark, 'up'), most && toMarks(most, mark, 'down')];
+  const has = up === undefined || down === undefined || !down.lessThan(up);
+  const [first, last] = has ? [up, down] : [least && onMarks(least, mark), most && onMarks(most, mark)];
+  return { from: first ?? from, to: last ?? to };
 }
 
 /** An amount as a card shows it: an angle is a number of degrees. */

@@ -118,11 +118,20 @@ export interface Laying {
   readonly ontoSide: PaperSide;
 }
 
+/** Foam between two panels: so many layers of one height, and the role of the foam that it is cut from. */
+export interface FoamTape {
+  readonly stock: string;
+  readonly layer: Length;
+  readonly layers: number;
+}
+
 /** Stuck flat, over the whole of where the two panels overlap. */
 export interface GlueJoin extends JoinCommon, Laying {
   readonly is: 'glue';
   /** Height of foam or board between them; undefined for glue alone. */
   readonly foam: Length | undefined;
+  /** The foam that the join itself brings, where it does; pieces that are `thick` are no part of it. */
+  readonly tape?: FoamTape;
   /** A line of `part` and a line of `onto` that were laid on each other, by name; for words. */
   readonly laid: { readonly line: string; readonly along: string; readonly after: Length } | undefined;
 }
@@ -229,7 +238,41 @@ export interface Filling extends Origin {
   readonly stock: string;
   /** Share of the chamber's depth, over 0 and at most 1. */
   readonly full: Fraction;
+  /** Grams, where the maker weighs it; else it is reckoned from `full`. */
+  readonly mass?: Fraction;
 }
+
+/** What a coat is. `anti-static`: what a pouch of powder leaves, so that nothing clings. */
+export const COAT_SORTS = [
+  ...['ink', 'paint', 'pencil', 'foil', 'gel', 'paste', 'embossing', 'powder', 'glitter', 'wax', 'glue', 'film'],
+  ...['anti-static', 'stamp', 'print', 'other'],
+] as const;
+
+/** One layer that is no piece: ink, foil, gel, powder. */
+export interface CoatItem extends Origin {
+  /** What stays on the paper, as the post names it: a supply or a stock role. */
+  readonly with: string;
+  /** The word after `as`, one of `COAT_SORTS`. */
+  readonly as: string | undefined;
+  /** The stencil that it is laid on through, which leaves nothing itself. */
+  readonly through: string | undefined;
+  /** As written, for this coat; else the supply's own caliper counts, if it has one. */
+  readonly thick: Length | undefined;
+  readonly note: string | undefined;
+}
+
+/** What is laid on one side of a panel or of a whole piece, first first. */
+export interface Coat extends Origin {
+  readonly on: PanelRef;
+  readonly side: PaperSide;
+  readonly items: readonly CoatItem[];
+}
+
+/** One entry of `layers`, as it stands in the order of work: coats, a chamber filled, a piece stuck down. */
+export type WorkStep =
+  | { readonly is: 'coat'; readonly coat: Coat }
+  | ({ readonly is: 'fill'; readonly filling: string } & Origin)
+  | ({ readonly is: 'glue'; readonly piece: string } & Origin);
 
 /** What stands for the whole card when another card uses it as a part. */
 export interface ActsAs extends Origin {

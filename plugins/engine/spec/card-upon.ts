@@ -49,7 +49,7 @@ export function withAllUpon(spec: PieceSpec, bare: Piece, upon: Upon): Piece {
       const found = pointOn(piece, at, sizes);
       return found ? [{ name, at: found, place, path }] : [];
     }),
-    thick: spec.thick && sizes.length(spec.thick),
+    thick: spec.thick && sizes.height(spec.thick),
   };
 }
 

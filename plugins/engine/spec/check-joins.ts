@@ -1,10 +1,11 @@
 import type { GlueJoin, Join } from './card-types.ts';
+import { partKey } from './part-key.ts';
 import type { Report } from './report.ts';
 
 /** Two panels are glued to each other once. */
 export function checkGluedTwice(joins: readonly Join[], report: Report): void {
   const glued = joins.filter((join): join is GlueJoin => join.is === 'glue');
-  const panel = ({ piece, part }: GlueJoin['part']): string => `${piece} ${JSON.stringify(part)}`;
+  const panel = ({ piece, part }: GlueJoin['part']): string => `${piece} ${partKey(part)}`;
   const pair = (join: GlueJoin): string => [panel(join.part), panel(join.onto)].sort().join(' and ');
   const first = new Map<string, GlueJoin>();
   for (const join of glued) {

@@ -1,5 +1,6 @@
 export { withAdditions } from './additions.ts';
 export type * from './card-types.ts';
+export { COAT_SORTS } from './card-types.ts';
 export type { Expression, Operator, Term } from './expression.ts';
 export { LOCAL_SIZES, type LocalSize, localSizeFor } from './local-sizes.ts';
 export { makeCard } from './make-card.ts';

@@ -6,6 +6,7 @@ import type { Expression } from './expression.ts';
 import { type Found, findPanel, type NamedPieces, type Role } from './find-references.ts';
 import { AS_DRAWN, turnOf } from './laying.ts';
 import { boxOf, centreOf, edgeAt, type PanelBox } from './panel-box.ts';
+import { partKey } from './part-key.ts';
 import { plus, point, type Segment, ZERO } from './plane.ts';
 import { pointIn } from './point-on.ts';
 import { lineNames, linesNamed, type PointSpec, type Sizes } from './references.ts';
@@ -44,7 +45,7 @@ export function findPair(spec: JoinSpec, { pieces, report }: Making): Pair | und
   const onto = findPanel(spec.onto, roleOf(ontoSide), pieces, report);
   if (part === undefined || onto === undefined) return undefined;
   const whole = part.ref.part.is === 'whole' || onto.ref.part.is === 'whole';
-  const same = whole || JSON.stringify(part.ref.part) === JSON.stringify(onto.ref.part);
+  const same = whole || partKey(part.ref.part) === partKey(onto.ref.part);
   if (part.piece !== onto.piece || !same) return { part, onto, partSide, ontoSide };
   report.at(spec.onto.node.place, spec.onto.path, {
     code: 'joined-to-itself',

@@ -4,9 +4,11 @@ import { checkNewPoses, readAdditions } from './additions.ts';
 import { type CardParts, makeAssemblyParts } from './card-assembly-parts.ts';
 import { checkEqualities, checkRequirements } from './card-conditions.ts';
 import { lessonOf } from './card-lesson.ts';
+import { checkLimits } from './card-limits.ts';
 import { type Settled, settleParameters } from './card-parameters.ts';
 import { type MadePieces, makePieces } from './card-pieces.ts';
 import { type NamedPieces, namedPieces, namedTogether } from './find-references.ts';
+import { makeLayers } from './make-layers.ts';
 import { makeUsed, nameTaken } from './make-used.ts';
 import { bodyFor } from './repeated-body.ts';
 import { Report } from './report.ts';
@@ -46,10 +48,14 @@ export function makeCard(fold: Fold, request: CardRequest): { card: Card | undef
     }),
   };
   const loud = quiet.failed ? new Report() : quiet;
-  const { pieces, parts } = addTo(kind, { ...fold, ...body }, settled, made, request, loud);
+  const { pieces, named, parts } = addTo(kind, { ...fold, ...body }, settled, made, request, loud);
+  checkLimits(pieces, parts.poses, system, loud);
+  const work = makeLayers(request.layers, named, parts.fillings, loud.failed ? new Report() : loud);
   if (report.failed) return { card: undefined, problems: report.problems };
   const parameters = settled.parameters.map((parameter) => asPrinted(parameter, settled, made));
-  const card = { name, system, mark, parameters, pieces, ...parts, requirements, equalities, lesson, place };
+  const coats = work.flatMap((step) => (step.is === 'coat' ? [step.coat] : []));
+  const conditions = { requirements, equalities, lesson, place };
+  const card = { name, system, mark, parameters, pieces, ...parts, coats, work, ...conditions };
   return { card, problems: report.problems };
 }
 

@@ -38,5 +38,6 @@ export function makeFilling(spec: FillingSpec, { pieces, sizes, report }: Making
     });
     return undefined;
   }
-  return { name, piece: piece.name, window, stock, full, place, path };
+  const filling = { name, piece: piece.name, window, stock, full, place, path };
+  return spec.mass ? { ...filling, mass: spec.mass } : filling;
 }

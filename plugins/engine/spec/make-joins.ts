@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { Length } from '../units/index.ts';
-import type { GlueSpec, HangSpec, JoinSpec, PinSpec, RestSpec, SlipSpec } from './assembly-specs.ts';
-import type { GlueJoin, HangJoin, Join, Laying, PinJoin, RestJoin, SlipJoin } from './card-types.ts';
+import type { FoamSpec, GlueSpec, HangSpec, JoinSpec, PinSpec, RestSpec, SlipSpec } from './assembly-specs.ts';
+import type { FoamTape, GlueJoin, HangJoin, Join, Laying, PinJoin, RestJoin, SlipJoin } from './card-types.ts';
 import { edgePoint, edgeTouched } from './edge-points.ts';
 import {
   commonOf,
@@ -46,13 +46,36 @@ export function makeJoin(spec: JoinSpec, making: Making): Join | undefined {
 }
 
 function makeGlue(spec: GlueSpec, pair: Pair, making: Making): GlueJoin | undefined {
-  const said = lengthOf(spec.foam, making);
+  const tape = spec.foam ? makeTape(spec.foam, making) : NO_TAPE;
   const lying = spec.lay ? layLine(spec, pair, making) : layPoint(spec, pair, making);
-  if (said === undefined || lying === undefined) return undefined;
-  const high = said.plus(heightBetween(pair));
+  if (tape === undefined || lying === undefined) return undefined;
+  const own = tape.layer.times(tape.layers);
+  const high = own.plus(heightBetween(pair));
   const { partSide, ontoSide } = pair;
   const foam = high.isZero ? undefined : high;
-  return { is: 'glue', ...commonOf(spec, pair), ...lying, partSide, ontoSide, foam };
+  const join = { is: 'glue', ...commonOf(spec, pair), ...lying, partSide, ontoSide, foam } as const;
+  return own.isZero ? join : { ...join, tape };
+}
+
+const NO_TAPE: FoamTape = { stock: '', layer: Length.zero, layers: 0 };
+
+/** More layers of foam on each other than this are a slip of the pen. */
+const MOST_FOAM_LAYERS = 20;
+
+function makeTape({ stock, high, layers: spec, place, path }: FoamSpec, making: Making): FoamTape | undefined {
+  const layer = making.sizes.height(high);
+  const layers = spec ? making.sizes.number(spec) : new Fraction(1);
+  if (layer === undefined || layers === undefined) return undefined;
+  if (layers.d === 1n && layers.gte(1) && layers.lte(MOST_FOAM_LAYERS)) {
+    return { stock, layer, layers: layers.valueOf() };
+  }
+  making.report.at(spec?.written?.node.place ?? place, spec?.written?.path ?? path, {
+    code: 'not-whole',
+    wrote: spec?.text ?? '',
+    takes: `a whole number of layers from 1 to ${MOST_FOAM_LAYERS}`,
+    remedy: 'Write how many layers of foam lie on each other, as `2`.',
+  });
+  return undefined;
 }
 
 /** Foam and board have their height on the side of their back, so it counts where that side is stuck. */

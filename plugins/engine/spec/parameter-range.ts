@@ -76,9 +76,13 @@ function adviceFor(parameter: Parameter, given: Given | undefined, limit: string
 
 /** True when the size was written in the other system than the kind's own. */
 function isForeign(parameter: Parameter, given: Given | undefined): boolean {
-  const home = parameter.fallback && systemsIn(parameter.fallback);
+  const { fallback } = parameter;
   const own = given?.expression && systemsIn(given.expression);
-  return home !== undefined && own !== undefined && home.size > 0 && [...own].some((system) => !home.has(system));
+  if (fallback === undefined || own === undefined) return false;
+  const home = systemsIn(fallback);
+  // A default that is made of other sizes alone is in the units of its file.
+  if (home.size === 0 && fallback.units !== undefined) home.add(systemOf(fallback.units));
+  return home.size > 0 && [...own].some((system) => !home.has(system));
 }
 
 /** The systems that an expression's numbers are written in. */

@@ -12,6 +12,8 @@ import type { Piece } from './types.ts';
 export interface Sizes {
   /** On the edition's marks: the number that is printed. */
   length(expression: Expression): Length | undefined;
+  /** Of what is bought and not cut, as foam: by the edition's sizes, and not put on its marks. */
+  height(expression: Expression): Length | undefined;
   /** In degrees. */
   angle(expression: Expression): Fraction | undefined;
   number(expression: Expression): Fraction | undefined;

@@ -3,6 +3,7 @@ import type { Unit } from '../units/index.ts';
 import type { AssemblyParts, FillingSpec, MotionSpec } from './assembly-specs.ts';
 import { readText } from './parse.ts';
 import { readJoins } from './read-joins.ts';
+import { readMassOf } from './read-mass.ts';
 import { checkName, mapOr, namedEntries, textOr, wrongShape } from './read-parts.ts';
 import { readPoses } from './read-poses.ts';
 import { readReferences, trimmed, wordsOf } from './read-references.ts';
@@ -66,7 +67,7 @@ function readFillings(
     const named = checkName(key, here, 'a name for the filling', false, report);
     const filling = mapOr(value, here, TAKES_FILLING, report);
     if (filling === undefined) return [];
-    checkKeys(filling, here, { known: ['in', 'stock', 'full'] }, report);
+    checkKeys(filling, here, { known: ['in', 'stock', 'full', 'mass'] }, report);
     if (valueAt(filling, 'in') === undefined) {
       report.at(filling.place, here, {
         code: 'key-missing',
@@ -79,8 +80,10 @@ function readFillings(
     const stock = textOr(valueAt(filling, 'stock'), join(here, 'stock'), 'what it is filled with', report);
     const fullNode = textOr(valueAt(filling, 'full'), join(here, 'full'), 'how full it is, as `1/3`', report);
     const full = fullNode && readText(fullNode, join(here, 'full'), units, report);
+    const mass = readMassOf(valueAt(filling, 'mass'), join(here, 'mass'), report);
     if (!named || inside === undefined) return [];
-    return [{ name: key.text, inside, stock: stock?.text.trim() ?? key.text, full, place: key.place, path: here }];
+    const said = { inside, stock: stock?.text.trim() ?? key.text, full, mass };
+    return [{ name: key.text, ...said, place: key.place, path: here }];
   });
 }
 

@@ -4,6 +4,7 @@ import type { JoinSpec, LineWord, RefSpec } from './assembly-specs.ts';
 import type { Expression } from './expression.ts';
 import { TAKES_JOIN, WAYS, type Way, wayOf } from './join-ways.ts';
 import { readText } from './parse.ts';
+import { readFoam } from './read-foam.ts';
 import { listOr, mapOr, textOr } from './read-parts.ts';
 import { readLay, readReference, stretch, wordsOf } from './read-references.ts';
 import { type PointSpec, readPoint } from './references.ts';
@@ -71,7 +72,7 @@ class JoinReader {
           after: this.after('lay'),
           match: this.match(),
           turn: this.amount('turn'),
-          foam: this.amount('foam'),
+          foam: readFoam(this.at('foam'), join(this.path, 'foam'), this.units, this.report),
         });
       case 'pin':
         return { is: way, ...common, at: this.point('at'), by: this.point('by'), turn: this.amount('turn') };

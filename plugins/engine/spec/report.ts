@@ -1,5 +1,5 @@
 import {
-  comparePlaces,
+  formatPlace,
   type MapNode,
   nearestName,
   type Place,
@@ -28,6 +28,7 @@ export interface Complaint {
 /** Collects the problems of one reading, so that none hides another. */
 export class Report {
   readonly problems: Problem[] = [];
+  private readonly known = new Set<string>();
 
   /** True once an error has been reported; warnings do not count. */
   get failed(): boolean {
@@ -55,16 +56,11 @@ export class Report {
 
   /** A text that is worked out twice, for width and height or for each member, is still wrong only once. */
   private push(problem: Problem): void {
-    const { code } = problem;
-    const [path, wrote] = [problem.path, problem.wrote].map(withoutNumbers);
-    const known = this.problems.some(
-      (other) =>
-        other.code === code &&
-        withoutNumbers(other.path) === path &&
-        withoutNumbers(other.wrote) === wrote &&
-        comparePlaces(other.place, problem.place) === 0,
-    );
-    if (!known) this.problems.push(problem);
+    const { code, path, wrote, place } = problem;
+    const key = [code, formatPlace(place), withoutNumbers(path), withoutNumbers(wrote)].join('\n');
+    if (this.known.has(key)) return;
+    this.known.add(key);
+    this.problems.push(problem);
   }
 }
 

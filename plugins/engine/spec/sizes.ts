@@ -27,6 +27,15 @@ export function sizesOf(scopes: Both, put: (worked: Worked) => Length, report: R
       const worked = workedOf(expression, scopes, report);
       return worked && put(worked);
     },
+    height(expression) {
+      const { edition } = scopes;
+      const bought: Scope = {
+        amount: (name) => edition.amount(name),
+        measure: (path, side) => edition.measure(path, side),
+        settle: (length) => length,
+      };
+      return evaluateLength(expression, bought, report);
+    },
     angle(expression) {
       const amount = evaluate(expression, 'angle', scopes.edition, report);
       return amount instanceof Angle ? amount.degrees : undefined;

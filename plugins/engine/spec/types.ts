@@ -4,6 +4,7 @@ import type { Length, System, Unit } from '../units/index.ts';
 import type { AssemblyParts } from './assembly-specs.ts';
 import type {
   ActsAs,
+  Coat,
   Filling,
   Join,
   Line,
@@ -14,6 +15,7 @@ import type {
   Pose,
   Region,
   Spot,
+  WorkStep,
 } from './card-types.ts';
 import type { Amount } from './evaluate.ts';
 import type { Expression } from './expression.ts';
@@ -211,6 +213,8 @@ export interface CardRequest {
   /** Where `parameters` and `own` stand in the frontmatter, as `fold.side-fold` and `metric`; for problems. */
   readonly parametersPath?: string | undefined;
   readonly ownPath?: string | undefined;
+  /** The post's `layers`, and where they stand. */
+  readonly layers?: { readonly node: SourceNode; readonly path: string } | undefined;
 }
 
 /**
@@ -235,6 +239,10 @@ export interface Card {
   readonly posts: string;
   /** The panels that must cover everything when closed; none for the usual: the first piece. */
   readonly closesWithin: readonly PanelRef[];
+  /** Inks, foils and whatever else is laid on panels, in the order of work. */
+  readonly coats: readonly Coat[];
+  /** The post's `layers` as written, coats among them; what they do not speak of is done in the order of the file. */
+  readonly work: readonly WorkStep[];
   readonly requirements: readonly CheckedRequirement[];
   readonly equalities: readonly CheckedEquality[];
   /**

@@ -76,9 +76,10 @@ export function tileName(tile: TileFacts): string {
   return [...row, ...column].join(', ');
 }
 
-/** Where the template of a piece is found. */
-export function pieceOnPages(pages: readonly number[]): string {
-  const first = pages[0] ?? 1;
+/** Where the template of a piece is found. None is printed of one that takes more pages than there are left. */
+export function pieceOnPages(pages: readonly number[], takes: number): string {
+  const [first] = pages;
+  if (first === undefined) return `It would take ${takes} pages and is not printed here: draw it by its figures.`;
   return pages.length === 1
     ? `Its template is on page ${first}.`
     : `Its template is on pages ${first} to ${pages.at(-1)}.`;

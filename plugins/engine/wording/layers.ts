@@ -1,7 +1,7 @@
 import type { Assembly } from '../assembly/index.ts';
 import { type Layer, type Materials, materialOf, type Plies, pliesOf, type WorkOrder } from '../layers/index.ts';
 import type { Coat, CoatItem, Filling, Join, Piece } from '../spec/index.ts';
-import { formatLength, Length, type System } from '../units/index.ts';
+import { Length } from '../units/index.ts';
 import { sayList, sayName } from './drawings-names.ts';
 
 /** One line of the layer list: what hands do, and what it adds to the height where it lies. */
@@ -17,6 +17,10 @@ export interface LayerLine {
   readonly unknown: boolean;
   /** Nobody named a supply for it: a usual one stands in. */
   readonly assumed: boolean;
+  /** Height of one layer of foam, where several lie on each other. */
+  readonly each: Length | undefined;
+  /** What it is made of, and how its height is known; undefined where it has no height of its own. */
+  readonly made: { readonly name: string; readonly source: string } | undefined;
   /** The filling's name, whose mass is told beside it. */
   readonly filling: string | undefined;
 }
@@ -25,8 +29,8 @@ export interface LayerLine {
  * Every layer of a card in the order of work: each piece when it is first taken up, what is laid on it, what is stuck where, and what is
  * filled in before its chamber is closed.
  */
-export function sayLayers(order: WorkOrder, assembly: Assembly, materials: Materials, system: System): LayerLine[] {
-  const saying: Saying = { assembly, materials, system, plies: pliesOf(assembly, materials) };
+export function sayLayers(order: WorkOrder, assembly: Assembly, materials: Materials): LayerLine[] {
+  const saying: Saying = { assembly, materials, plies: pliesOf(assembly, materials) };
   const lines: LayerLine[] = [];
   const taken = new Set<string>();
   const take = (...names: readonly string[]): void => {
@@ -55,20 +59,28 @@ export function sayLayers(order: WorkOrder, assembly: Assembly, materials: Mater
 interface Saying {
   readonly assembly: Assembly;
   readonly materials: Materials;
-  readonly system: System;
   readonly plies: Plies;
 }
 
-const NOTHING = { note: undefined, adds: undefined, unknown: false, assumed: false, filling: undefined };
+const NOTHING = {
+  note: undefined,
+  adds: undefined,
+  unknown: false,
+  assumed: false,
+  each: undefined,
+  made: undefined,
+  filling: undefined,
+};
 
-function pieceLine(piece: Piece, { assembly, plies, materials, system }: Saying): LayerLine {
+function pieceLine(piece: Piece, { assembly, plies, materials }: Saying): LayerLine {
   const panel = [...assembly.panels.values()].find((one) => one.piece === piece.name);
   const ply = panel && plies.layersOf(panel.name).find(({ is }) => is === 'ply');
   const material = materialOf(piece.stock, materials);
   const layers = layersIn(piece.thick, material.height);
-  const of =
-    layers === undefined ? material.name : sayFoam(layers, material.height ?? Length.zero, material.name, system);
-  return { ...NOTHING, is: 'piece', says: `${capital(sayName(piece.name))}: ${of}.`, ...heightOf(ply ? [ply] : []) };
+  const of = layers === undefined ? material.name : sayFoam(layers, material.name);
+  const says = `${capital(sayName(piece.name))}: ${of}.`;
+  const each = layers === undefined ? undefined : material.height;
+  return { ...NOTHING, is: 'piece', says, each, ...heightOf(ply ? [ply] : []) };
 }
 
 function coatLine(item: CoatItem, { on, side }: Coat, { materials, plies, assembly }: Saying): LayerLine {
@@ -76,11 +88,13 @@ function coatLine(item: CoatItem, { on, side }: Coat, { materials, plies, assemb
   const name = (text: string): string => (Object.hasOwn(materials, text) ? (materials[text]?.name ?? text) : text);
   const through = item.through === undefined ? '' : `, through ${name(item.through)}`;
   const begin = item.as === undefined || item.as === 'other' ? 'On' : `${capital(item.as)} on`;
-  const panel = [...assembly.panels.values()].find((one) => one.piece === on.piece);
-  const layer = panel && plies.layersOf(panel.name).find((one) => one.is === 'coat' && one.role === item.with);
+  const panels = [...assembly.panels.values()].filter((one) => one.piece === on.piece);
+  const layers = panels.flatMap((panel) => plies.layersOf(panel.name));
+  const layer = layers.find((one) => one.is === 'coat' && one.role === item.with);
   const adds = item.thick ?? layer?.high ?? Length.zero;
+  const made = adds.isZero || layer === undefined ? undefined : { name: layer.material.name, source: layer.source };
   const says = `${begin} ${where}${through}: ${name(item.with)}.`;
-  return { ...NOTHING, is: 'coat', says, note: item.note, adds };
+  return { ...NOTHING, is: 'coat', says, note: item.note, adds, made };
 }
 
 const JOIN_VERBS: Readonly<Record<Exclude<Join['is'], 'rest'>, string>> = {
@@ -92,22 +106,23 @@ const JOIN_VERBS: Readonly<Record<Exclude<Join['is'], 'rest'>, string>> = {
   hang: 'Hang',
 };
 
-function joinLine(join: Exclude<Join, { is: 'rest' }>, { assembly, plies, system }: Saying): LayerLine {
+function joinLine(join: Exclude<Join, { is: 'rest' }>, { assembly, plies }: Saying): LayerLine {
   const joint = assembly.joints.find((one) => 'join' in one && one.join === join);
-  const between = joint !== undefined && joint.is === 'glue' ? plies.between(joint) : [];
+  const between = joint?.is === 'glue' ? plies.between(joint) : [];
   const says = `${JOIN_VERBS[join.is]} ${sayName(join.text)}`;
-  if (join.is !== 'glue') return { ...NOTHING, is: 'join', says: `${says}.` };
+  if (join.is !== 'glue' || joint === undefined) return { ...NOTHING, is: 'join', says: `${says}.` };
   if (between.length === 0) return { ...NOTHING, is: 'join', says: `${says}; the foam holds it.` };
   const { tape } = join;
   const held = between.map(({ is, material: { name } }) =>
-    is === 'foam' && tape !== undefined ? sayFoam(tape.layers, tape.layer, name, system) : name,
+    is === 'foam' && tape !== undefined ? sayFoam(tape.layers, name) : name,
   );
-  return { ...NOTHING, is: 'join', says: `${says}, with ${sayList(held)}.`, ...heightOf(between) };
+  return { ...NOTHING, is: 'join', says: `${says}, with ${sayList(held)}.`, each: tape?.layer, ...heightOf(between) };
 }
 
-function fillLine({ name, stock, piece, window, full }: Filling, { materials }: Saying): LayerLine {
+function fillLine({ name, stock, piece, window, full, mass }: Filling, { materials }: Saying): LayerLine {
   const material = materialOf(stock, materials);
-  const says = `Fill the ${sayName(window)} of ${sayName(piece)} with ${material.name}, ${full.toFraction()} full.`;
+  const amount = mass === undefined ? `, ${full.toFraction()} full` : '';
+  const says = `Fill the ${sayName(window)} of ${sayName(piece)} with ${material.name}${amount}.`;
   return { ...NOTHING, is: 'fill', says, filling: name, assumed: material.assumed ?? false };
 }
 
@@ -118,16 +133,18 @@ function layersIn(high: Length | undefined, layer: Length | undefined): number |
   return count.d === 1n && count.n > 1n ? Number(count.n) : undefined;
 }
 
-function sayFoam(layers: number, each: Length, name: string, system: System): string {
-  return `${layers} ${layers === 1 ? 'layer' : 'layers'} of ${name}, ${formatLength(each, system)} each`;
+function sayFoam(layers: number, name: string): string {
+  return `${layers} ${layers === 1 ? 'layer' : 'layers'} of ${name}`;
 }
 
-function heightOf(layers: readonly Layer[]): Pick<LayerLine, 'adds' | 'unknown' | 'assumed'> {
+function heightOf(layers: readonly Layer[]): Pick<LayerLine, 'adds' | 'unknown' | 'assumed' | 'made'> {
+  const [first] = layers;
   const known = layers.flatMap(({ high }) => high ?? []);
   return {
     adds: known.length === 0 ? undefined : Length.sum(known),
     unknown: known.length < layers.length,
     assumed: layers.some(({ material }) => material.assumed),
+    made: first && { name: first.material.name, source: first.source },
   };
 }
 

@@ -25,7 +25,6 @@ envelope-clearance: 1/8 in
 invented: yes
 `;
 
-const KINDS = ['gate', 'short-front', 'side-fold', 'top-fold'];
 const PROJECT = new URL('../../../', import.meta.url);
 const CASES = new URL('../', import.meta.url);
 
@@ -46,10 +45,15 @@ export function caseText(name: string, file: string): string {
   return readFileSync(fileURLToPath(new URL(`${name}/${file}`, CASES)), 'utf8');
 }
 
-/** Reads a case's post or fold file among the four kinds of the project, and dry-fits it in both editions. */
+/** The kinds of the project, of which a case is given those that it names. */
+const KINDS = readdirSync(new URL('content/folds/', PROJECT))
+  .map((file) => file.replace(/\.md$/, ''))
+  .sort();
+
+/** Reads a case's post or fold file among the kinds of the project, and dry-fits it in both editions. */
 export function runCase(name: string): Found {
   const file: SourceFile = { path: `${name}/card.md`, text: caseText(name, 'card.md') };
-  const kinds = KINDS.map((kind) => {
+  const kinds = KINDS.filter((kind) => file.text.includes(kind)).map((kind) => {
     const path = `content/folds/${kind}.md`;
     return { path, text: readFileSync(fileURLToPath(new URL(path, PROJECT)), 'utf8') };
   });

@@ -1,4 +1,11 @@
-import { type CheckName, dryFit, type Finding, type FoldedCard, sayFinding } from '../../../plugins/engine/index.ts';
+import {
+  type CheckName,
+  dryFit,
+  type Finding,
+  type FoldedCard,
+  Length,
+  sayFinding,
+} from '../../../plugins/engine/index.ts';
 
 /** What one check says of a folded card. */
 export function found(check: CheckName, folded: FoldedCard): Finding[] {
@@ -18,4 +25,11 @@ export function said(check: CheckName, folded: FoldedCard): string {
     .map((finding) => sayFinding(finding, folded.card.system))
     .flatMap(({ says, remedy }) => (remedy === undefined ? [says] : [says, remedy]))
     .join(' ');
+}
+
+/** The figure of a finding, or one of its facts, that has to be a length. */
+export function lengthIn(finding: Finding | undefined, fact?: string): Length {
+  const value = fact === undefined ? finding?.figure : finding?.facts[fact];
+  if (value instanceof Length) return value;
+  throw new Error(`no length ${fact ?? 'as its figure'} in ${finding?.outcome ?? 'no finding'}`);
 }

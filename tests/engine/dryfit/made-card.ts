@@ -109,6 +109,8 @@ export function card(pieces: readonly Piece[], more: Partial<Card> = {}): Card {
     closesWithin: [],
     requirements: [],
     equalities: [],
+    coats: [],
+    work: [],
     lesson: [],
     place: PLACE,
     ...more,

@@ -139,6 +139,6 @@ export function card(...pieces: readonly Piece[]): Card {
   return {
     ...{ name: 'Invented card', system: 'inch', mark: Length.fromInches('1/16'), parameters: [], pieces },
     ...{ joins: [], fillings: [], poses: [], motions: [], actsAs: undefined, posts: 'closed', closesWithin: [] },
-    ...{ requirements: [], equalities: [], lesson: [], place: PLACE },
+    ...{ coats: [], work: [], requirements: [], equalities: [], lesson: [], place: PLACE },
   };
 }

@@ -116,7 +116,8 @@ describe('poses', () => {
       cardOf(foldOf(SLIDER.replace(/poses:.*/su, `poses: ${poses}`)), system).poses.map(
         ({ name, slides: at }) => `${name} ${at.map((slide) => `${slide.piece} ${slide.at.mm.toFraction()}`).join()}`,
       );
-    const poses = '{ out: { slider: end }, still: { spine: 90 }, inward: { slider: 1/4 in }, back: { slider: -12 mm } }';
+    const poses =
+      '{ out: { slider: end }, still: { spine: 90 }, inward: { slider: 1/4 in }, back: { slider: -12 mm } }';
     expect(slides(poses, 'inch')).toEqual([
       'open slider 0',
       'out slider 127/8',

@@ -16,6 +16,7 @@ import { yamlTree } from '../support/yaml-tree.ts';
 const PLAIN = { amount: () => undefined, measure: () => undefined, settle: <T>(length: T): T => length };
 const sizes: Sizes = {
   length: (expression) => evaluateLength(expression, PLAIN, new Report()),
+  height: (expression) => evaluateLength(expression, PLAIN, new Report()),
   angle: () => undefined,
   number: (expression) => {
     const amount = evaluate(expression, 'number', PLAIN, new Report());

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 
 /** One slip of the hand in a text: where, what, and with which odd thing. Numbers are taken by the remainder. */
 interface Slip {
-  readonly how: keyof typeof SLIPS;
+  readonly how: string;
   readonly at: number;
   readonly other: number;
 }
@@ -62,7 +62,6 @@ const WORDS = [
   ...[
     '',
     '~',
-    'null',
     'yes',
     'rest',
     'valley',
@@ -120,7 +119,6 @@ const WORDS = [
     'constructor',
     'toString',
     'hasOwnProperty',
-    'undefined',
     'x',
     '.',
     '..',
@@ -200,27 +198,27 @@ const DEPTHS = [2, 8, 40, 300];
 const AMOUNT = /\d+(?: \d+)?(?:[./]\d+)?/gu;
 const WORD = /[\p{L}\d]+(?:[-.()\p{L}\d]*[\p{L}\d)])?/gu;
 
-const SLIPS = {
-  'drop line': (text: string, { at }: Slip) => inLines(text, (lines) => lines.splice(at % lines.length, 1)),
-  'double line': (text: string, { at }: Slip) =>
+const SLIPS: Readonly<Record<string, (text: string, slip: Slip) => string>> = {
+  'drop line': (text, { at }) => inLines(text, (lines) => lines.splice(at % lines.length, 1)),
+  'double line': (text, { at }) =>
     inLines(text, (lines) => lines.splice(at % lines.length, 0, lines[at % lines.length] ?? '')),
-  'swap lines': (text: string, { at, other }: Slip) =>
+  'swap lines': (text, { at, other }) =>
     inLines(text, (lines) => {
       const [i, j] = [at % lines.length, other % lines.length];
       [lines[i], lines[j]] = [lines[j] ?? '', lines[i] ?? ''];
     }),
-  'indent line': (text: string, { at, other }: Slip) =>
+  'indent line': (text, { at, other }) =>
     inLines(text, (lines) => {
       const i = at % lines.length;
       lines[i] = other % 2 === 0 ? ` ${lines[i]}` : (lines[i] ?? '').replace(/^ {1,2}/u, '');
     }),
-  'other amount': (text: string, { at, other }: Slip) => replacedAt(text, AMOUNT, at, () => pick(AMOUNTS, other)),
-  'other word': (text: string, { at, other }: Slip) => replacedAt(text, WORD, at, () => pick(WORDS, other)),
-  'word from elsewhere': (text: string, { at, other }: Slip) => {
+  'other amount': (text, { at, other }) => replacedAt(text, AMOUNT, at, () => pick(AMOUNTS, other)),
+  'other word': (text, { at, other }) => replacedAt(text, WORD, at, () => pick(WORDS, other)),
+  'word from elsewhere': (text, { at, other }) => {
     const words = text.match(WORD) ?? [''];
     return replacedAt(text, WORD, at, () => pick(words, other));
   },
-  'swap words': (text: string, { at, other }: Slip) => {
+  'swap words': (text, { at, other }) => {
     const words = text.match(WORD) ?? [''];
     const [one, two] = [pick(words, at), pick(words, other)];
     return replacedAt(
@@ -230,30 +228,29 @@ const SLIPS = {
       () => one,
     );
   },
-  'drop word': (text: string, { at }: Slip) => replacedAt(text, WORD, at, () => ''),
-  'double word': (text: string, { at }: Slip) => replacedAt(text, WORD, at, (word) => `${word} ${word}`),
-  'quote word': (text: string, { at, other }: Slip) =>
+  'drop word': (text, { at }) => replacedAt(text, WORD, at, () => ''),
+  'double word': (text, { at }) => replacedAt(text, WORD, at, (word) => `${word} ${word}`),
+  'quote word': (text, { at, other }) =>
     replacedAt(text, WORD, at, (word) => (other % 2 === 0 ? `"${word}"` : `'${word}`)),
-  'odd sign': (text: string, { at, other }: Slip) => {
+  'odd sign': (text, { at, other }) => {
     const i = at % (text.length + 1);
     return `${text.slice(0, i)}${pick(SIGNS, other)}${text.slice(i)}`;
   },
-  'drop sign': (text: string, { at }: Slip) =>
-    `${text.slice(0, at % text.length)}${text.slice((at % text.length) + 1)}`,
-  nest: (text: string, { at, other }: Slip) => {
+  'drop sign': (text, { at }) => `${text.slice(0, at % text.length)}${text.slice((at % text.length) + 1)}`,
+  nest: (text, { at, other }) => {
     const [open, close] = pick(NESTS, other);
     const depth = pick(DEPTHS, Math.floor(other / NESTS.length));
     return replacedAt(text, WORD, at, (word) => `${open.repeat(depth)}${word}${close.repeat(depth)}`);
   },
-  alias: (text: string, { at, other }: Slip) =>
+  alias: (text, { at, other }) =>
     replacedAt(
       replacedAt(text, WORD, at, (word) => `&a ${word}`),
       WORD,
       other,
       () => '*a',
     ),
-  'cut short': (text: string, { at }: Slip) => text.slice(0, at % text.length),
-} as const satisfies Record<string, (text: string, slip: { how: never; at: number; other: number }) => string>;
+  'cut short': (text, { at }) => text.slice(0, at % text.length),
+};
 
 function inLines(text: string, work: (lines: string[]) => void): string {
   const lines = text.split('\n');
@@ -273,10 +270,18 @@ function replacedAt(text: string, pattern: RegExp, number: number, make: (found:
 }
 
 /** Slips that leave the YAML whole are the more frequent, so that many texts go far. */
-const OFTEN = ['other amount', 'other amount', 'other amount', 'other word', 'word from elsewhere', 'swap words', 'drop line'] as const;
+const OFTEN = [
+  'other amount',
+  'other amount',
+  'other amount',
+  'other word',
+  'word from elsewhere',
+  'swap words',
+  'drop line',
+] as const;
 
 const slip = fc.record<Slip>({
-  how: fc.constantFrom(...(Object.keys(SLIPS) as (keyof typeof SLIPS)[]), ...OFTEN, ...OFTEN),
+  how: fc.constantFrom(...Object.keys(SLIPS), ...OFTEN, ...OFTEN),
   at: fc.nat(2 ** 20),
   other: fc.nat(2 ** 20),
 });
@@ -285,5 +290,7 @@ const slip = fc.record<Slip>({
 export function brokenText(seeds: readonly string[], most = 3): fc.Arbitrary<string> {
   return fc
     .tuple(fc.constantFrom(...seeds), fc.array(slip, { minLength: 1, maxLength: most }))
-    .map(([seed, slips]) => slips.reduce((text, one) => (text === '' ? text : SLIPS[one.how](text, one)), seed));
+    .map(([seed, slips]) =>
+      slips.reduce((text, one) => (text === '' ? text : (SLIPS[one.how]?.(text, one) ?? text)), seed),
+    );
 }

@@ -1,6 +1,5 @@
 import { readYaml } from '../../../plugins/content/index.ts';
 import {
-  assemble,
   type Card,
   closedPoses,
   cuttingDrawing,
@@ -15,8 +14,8 @@ import {
   makeCard,
   orderPlies,
   type PaperInUse,
+  type PlyOrders,
   type Problem,
-  panelsOf,
   readFold,
   recipeOf,
   type Scene,
@@ -30,12 +29,21 @@ import {
 /** How far a text went: no YAML, no fold, no card in some edition, or all the way in both. */
 export type End = 'no-yaml' | 'no-fold' | 'no-card' | 'folded';
 
-/** How far a text went, and the processor's milliseconds of each stage. */
+/** How far a text went, and the processor's milliseconds: for reading, for each edition up to its dry fit, and for drawings. */
 export interface Journey {
   readonly end: End;
   readonly problems: readonly Problem[];
   readonly findings: number;
-  readonly ms: Readonly<Record<string, number>>;
+  readonly ms: Readonly<Record<Leg, number>>;
+}
+
+type Leg = 'reading' | 'drawing' | System;
+
+/** More of the processor than this no file may take. */
+export const MOST_MS = 2000;
+
+export function sumOf(ms: Journey['ms']): number {
+  return Object.values(ms).reduce((sum, one) => sum + one, 0);
 }
 
 export interface Road {
@@ -81,6 +89,7 @@ function goOn(tree: MapNode, road: Road, clock: StageClock, ofYaml: readonly Pro
   if (fold === undefined) return { end: 'no-fold', problems, findings: 0, ms: clock.ms };
   let [end, findings]: [End, number] = ['folded', 0];
   for (const system of SYSTEMS) {
+    clock.leg = system;
     const { card, problems: ofCard } = clock.during('card', () => makeCard(fold, requestFor(fold, system, road.given)));
     expectClear(ofCard);
     expectAnswer(card, ofCard);
@@ -105,18 +114,18 @@ function requestFor(fold: Fold, system: System, parameters: MapNode | undefined)
 /** Answers with the number of findings. */
 function followCard(card: Card, draws: boolean, clock: StageClock): number {
   recipeOf(card);
-  const panelling = clock.during('panels', () => panelsOf(card));
-  const assembly = clock.during('assembly', () => assemble(card, panelling));
+  const folded = clock.during('fold card', () => foldCard(card, paperFor(card)));
+  const { panelling, assembly, posted } = folded;
+  for (const { plies } of folded.closed) if (plies) expectOrders(plies);
   for (const stated of card.poses) {
-    const poses = clock.during('poses', () => closedPoses(assembly, stated));
-    for (const pose of poses) {
+    if (stated === posted) continue;
+    for (const pose of clock.during('poses', () => closedPoses(assembly, stated))) {
       if (!isKnown(pose)) continue;
       if (pose.gaps.some(({ mm }) => !(mm >= 0 && Number.isFinite(mm)))) throw new Error(`a gap of ${stated.name}`);
-      const { orders, count } = clock.during('plies', () => orderPlies(pose));
-      if (orders.length === 0 && count !== undefined && count !== 0n) throw new Error(`no orders of ${count}`);
+      expectOrders(clock.during('plies', () => orderPlies(pose)));
     }
   }
-  const findings = clock.during('dryfit', () => dryFit(foldCard(card, paperFor(card))));
+  const findings = clock.during('dryfit', () => dryFit(folded));
   clock.during('wording', () => {
     for (const finding of findings) {
       const { says, remedy } = sayFinding(finding, card.system);
@@ -126,6 +135,7 @@ function followCard(card: Card, draws: boolean, clock: StageClock): number {
     }
   });
   if (draws) {
+    clock.leg = 'drawing';
     for (const piece of card.pieces)
       expectFinite(clock.during('drawing', () => cuttingDrawing(piece, panelling, { system: card.system })));
     const sheet = card.system === 'inch' ? 'letter' : 'a4';
@@ -135,6 +145,12 @@ function followCard(card: Card, draws: boolean, clock: StageClock): number {
     pages.forEach(expectFinite);
   }
   return findings.length;
+}
+
+/** Ways to lie, or why there is none, or neither where finding out would take too much work. */
+function expectOrders({ orders, count, obstruction }: PlyOrders): void {
+  if (orders.length > 0 ? obstruction !== undefined || count === 0n : count !== (obstruction && 0n))
+    throw new Error(`${orders.length} orders of ${count}, obstruction ${obstruction?.is}`);
 }
 
 function paperFor({ pieces }: Card): PaperInUse {
@@ -180,9 +196,10 @@ function numbersOf(value: SceneItem | object): number[] {
   );
 }
 
-/** Adds up what stages take of the processor, and of nobody else's. */
+/** Adds up what each leg takes of the processor, and of nobody else's; tells which stage threw. */
 class StageClock {
-  readonly ms: Record<string, number> = {};
+  leg: Leg = 'reading';
+  readonly ms: Record<Leg, number> = { reading: 0, inch: 0, metric: 0, drawing: 0 };
 
   during<T>(stage: string, work: () => T): T {
     const before = process.threadCpuUsage();
@@ -192,7 +209,7 @@ class StageClock {
       throw new Error(`in ${stage}: ${error instanceof Error ? error.message : String(error)}`, { cause: error });
     } finally {
       const { user, system } = process.threadCpuUsage(before);
-      this.ms[stage] = (this.ms[stage] ?? 0) + (user + system) / 1000;
+      this.ms[this.leg] += (user + system) / 1000;
     }
   }
 }

@@ -19,6 +19,7 @@ const promised = { ...closed, promisedWidth: b, promisedHeight: b };
 const room = { piece: 'base', envelope: 'US A2', along: c, across: c };
 const sum = { piece: 'base', side: 'wide' as const, declared: b, total: a, panel: 'back', by: c };
 const missed = { part: 'bridge.span', onto: 'base.wing', pose: 'closed', by: b, way: 'left' as const };
+const lid = { lid: 'lid.middle', over: 'box', play: c };
 const difference = { first: 'base.front', second: 'base.back', firstValue: a, secondValue: b, by: c };
 
 /** Facts for every outcome that a check can return; the compiler asks for each of them, and for its own facts. */
@@ -40,6 +41,7 @@ const SAMPLES: { readonly [C in CheckName]: { readonly [O in OutcomeName<C>]: Ou
     apart: { piece: 'base' },
     'not-known': { piece: 'base', pose: 'closed', crease: 'spine' },
     'not-scored': { piece: 'base' },
+    'too-much': { piece: 'base', panels: 200 },
   },
   'lines-on-paper': {
     'on-paper': { piece: 'base', lines: 1 },
@@ -51,7 +53,7 @@ const SAMPLES: { readonly [C in CheckName]: { readonly [O in OutcomeName<C>]: Ou
     'window-edge': { piece: 'base', line: 'porthole' },
     'nothing-left': { piece: 'base', line: '' },
     'falls-apart': { piece: 'base', parts: 2 },
-    'too-many-panels': { piece: 'base', line: '', count: 600, limit: 500 },
+    'too-many-panels': { piece: 'base', line: '', count: 600, before: 0, limit: 500 },
   },
   'joins-found': {
     found: { joins: 2 },
@@ -66,6 +68,11 @@ const SAMPLES: { readonly [C in CheckName]: { readonly [O in OutcomeName<C>]: Ou
     'wrong-side': { ...missed, way: 'above', glued: 'bridge.tab', side: 'back' },
     tears: { piece: 'base', crease: 'half', panel: 'base.1', other: 'base.2', by: c, pose: 'closed', settings: '' },
     'foam-in-ring': { part: 'mat', onto: 'base.front', foam: c },
+  },
+  'lid-goes-over': {
+    'goes-over': { ...lid, room: c },
+    tight: { ...lid, room: Length.fromInches('1/16') },
+    'too-small': { ...lid, room: Length.zero },
   },
   'closed-size': {
     within: { ...closed, cover: 'base.back' },
@@ -132,6 +139,70 @@ const SAMPLES: { readonly [C in CheckName]: { readonly [O in OutcomeName<C>]: Ou
       home: 'US A2',
       parameters: '`width` and `height`',
     },
+  },
+  thickness: {
+    thick: {
+      piece: 'base',
+      overall: c,
+      least: c,
+      greatest: c,
+      made: 'base.back, mat, base.front',
+      gives: c,
+      springback: c,
+      creases: 2,
+      assumed: 'cover, glue',
+    },
+    unknown: { piece: 'base', stocks: 'cover' },
+    'foam-height': { where: 'mat onto base.front', stock: 'foam', high: c, layer: c },
+    box: { piece: 'box', deep: a },
+    'not-folded': { piece: 'base' },
+  },
+  weight: {
+    weighs: { grams: 12.34, heaviest: 'base', most: 8.1, assumed: '' },
+    unknown: { grams: 3.2, stocks: 'beads' },
+  },
+  shaker: {
+    moves: { filling: 'beads', depth: b, bead: c, free: c },
+    tight: { filling: 'beads', depth: b, bead: c, free: c, least: c, layer: c, layers: 2, now: 1 },
+    jams: { filling: 'beads', depth: c, bead: b, least: c, layer: c, layers: 0, now: 0 },
+    'bead-unknown': { filling: 'beads', stock: 'seeds', depth: c },
+    closed: { filling: 'beads', floor: 'backing', roof: 'film', wall: c, margin: c },
+    'no-chamber': { filling: 'beads', piece: 'ring', window: 'chamber' },
+    open: { filling: 'beads', piece: 'ring', side: 'face' },
+    'open-in-part': { filling: 'beads', panel: 'film' },
+    'narrow-wall': { filling: 'beads', panel: 'ring', wall: c, least: c },
+    'narrow-margin': { filling: 'beads', panel: 'film', margin: c, least: c },
+    'frame-past-film': { filling: 'beads', panel: 'frame', film: 'film', by: c },
+    'in-order': { filling: 'beads', powder: 'pouch', closing: 'film' },
+    'no-powder': { filling: 'beads', closing: 'film' },
+    'powder-late': { filling: 'beads', powder: 'pouch' },
+    'filled-late': { filling: 'beads', closing: 'film' },
+  },
+  'thickness-in-fold': {
+    clear: { crease: 'base.spine', inside: c, least: c, most: c, creases: 3 },
+    short: { crease: 'base.spine', inside: c, least: c, most: c, panel: 'base.flap', gap: c, by: c },
+    'too-long': { crease: 'base.spine', inside: c, least: c, most: c, panel: 'base.flap', gap: Length.zero, by: c },
+    creeps: { crease: 'base.spine', panel: 'inner.right', out: c, least: c, most: c },
+    'needs-spine': { crease: 'base.spine', inside: c, least: c, most: c },
+    unknown: { crease: 'base.spine', stocks: 'cover' },
+  },
+  'crease-channel': {
+    channel: { stock: 'cover', grams: 270, creases: 2, along: c, across: c },
+    'no-channel': { stock: 'pattern', grams: 118, creases: 1 },
+    'too-close': { piece: 'base', panel: 'spine', size: c, least: c },
+    unknown: { stock: 'cover', creases: 1 },
+  },
+  grain: {
+    along: { piece: 'base', crease: 'spine' },
+    across: { piece: 'base', crease: 'spine' },
+    'sheet-across': { piece: 'base', crease: 'spine', stock: 'cover', sheet: 'US Letter' },
+    'not-known': { piece: 'base', crease: 'spine', stock: 'cover', runs: 'down' },
+  },
+  'moving-layers': {
+    light: { part: 'slider', plies: 1 },
+    many: { part: 'slider', plies: 5, most: 3 },
+    foam: { part: 'slider', panel: 'boat' },
+    'foam-at-slit': { part: 'slider', panel: 'boat', slit: 'slit(1)' },
   },
   'looks-like-half': {
     even: { piece: 'base', half: a, total: b },

@@ -17,6 +17,7 @@ export const KINDS_OF_PAGE: Readonly<Record<string, string>> = {
   'project without a card': '/projects/kelp-background-papers/',
   'project with one card': '/projects/curlew-at-low-water/',
   'project with two cards': '/projects/two-cards-from-the-harbour/',
+  'project with layers': '/projects/rock-pool-shaker/',
   'list of folds': '/folds/',
   fold: '/folds/gate/',
   'list of supplies': '/supplies/',
@@ -24,5 +25,7 @@ export const KINDS_OF_PAGE: Readonly<Record<string, string>> = {
   'supply that is no longer made': '/supplies/oyster-envelope/',
   'list of techniques': '/techniques/',
   technique: '/techniques/scoring/',
+  'fold language': '/fold-language/',
+  'errors of the fold language': '/fold-language/problems/',
   'no such page': '/404.html',
 };

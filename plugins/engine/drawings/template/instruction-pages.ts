@@ -40,7 +40,9 @@ export interface InstructionInput extends TemplateFacts {
     readonly panelling: Panelling;
     /** Stands before the piece: the name of its card. */
     readonly heading: string | undefined;
+    /** None when it takes more pages than are left. */
     readonly pages: readonly number[];
+    readonly takes: number;
   }[];
 }
 
@@ -99,8 +101,11 @@ function blocks(input: InstructionInput, width: number): readonly Block[] {
     ...(tiled ? JOIN_WORDS.map((words) => text(words, NOTE_SIZE, 'note', 0.5)) : []),
     gap(2),
     text(BLADE_WORDS, NOTE_SIZE, 'note', 0),
-    ...input.pieces.flatMap(({ piece, panelling, heading, pages }, i) => {
-      const paragraphs = [...cuttingParagraphs(piece, panelling, { system: input.system }), [pieceOnPages(pages)]];
+    ...input.pieces.flatMap(({ piece, panelling, heading, pages, takes }, i) => {
+      const paragraphs = [
+        ...cuttingParagraphs(piece, panelling, { system: input.system }),
+        [pieceOnPages(pages, takes)],
+      ];
       const [first = gap(0), ...rest] = paragraphs.map((sentences) =>
         text(sentences.join(' '), NOTE_SIZE, 'note', 0.5),
       );

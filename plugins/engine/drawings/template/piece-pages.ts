@@ -42,13 +42,21 @@ export interface PiecePagesInput {
   readonly title: string;
 }
 
-/** A piece at true size, page by page. A page on which there would be nothing but waste is left out. */
-export function piecePages(input: PiecePagesInput): readonly DraftPage[] {
+/** The pages of a piece, and how many it takes: there are none when that is more than were allowed. */
+export interface PiecePages {
+  readonly drafts: readonly DraftPage[];
+  readonly takes: number;
+}
+
+/** A piece at true size, page by page, on at most so many. A page on which there would be nothing but waste is left out. */
+export function piecePages(input: PiecePagesInput, most: number): PiecePages {
   const { piece, panelling } = input;
   const stroked: StrokedPiece = { piece, panelling, strokes: strokesOf(piece, panelling) };
   const division = divide(stroked, input.sheet);
+  const takes = division.cells.length;
+  if (takes > most) return { drafts: [], takes };
   const joins = joinsIn(division, stroked);
-  return division.cells.map((cell) => piecePage(input, stroked.strokes, division, joins, cell));
+  return { drafts: division.cells.map((cell) => piecePage(input, stroked.strokes, division, joins, cell)), takes };
 }
 
 function piecePage(

@@ -27,20 +27,24 @@ export interface TemplateInput {
   readonly address?: string | undefined;
 }
 
+/** Pages with pieces in one template: more than anybody prints and tapes together. */
+export const MOST_PIECE_PAGES = 120;
+
 /**
  * The template of a project's cards at true size, page by page: instructions with squares to measure first, then each
- * piece, on several pages with join marks where it is larger than one.
+ * piece, on several pages with join marks where it is larger than one. A piece for which no pages are left is told in words and
+ * figures alone.
  */
 export function templatePages(input: TemplateInput): readonly PageScene[] {
   const { cards, sheet, system, title } = input;
   const several = cards.length > 1;
+  let room = MOST_PIECE_PAGES;
   const pieces = cards.flatMap(({ name, card, panelling }) =>
-    card.pieces.map((piece, i) => ({
-      piece,
-      panelling,
-      heading: several && i === 0 ? name : undefined,
-      drafts: piecePages({ piece, panelling, sheet, system, title: several ? name : title }),
-    })),
+    card.pieces.map((piece, i) => {
+      const made = piecePages({ piece, panelling, sheet, system, title: several ? name : title }, room);
+      room -= made.drafts.length;
+      return { piece, panelling, heading: several && i === 0 ? name : undefined, ...made };
+    }),
   );
   const legend = legendOf({ items: pieces.flatMap(({ drafts }) => drafts.flatMap((draft) => draft.items)) });
   const instructions = (before: number): readonly DraftPage[] => {

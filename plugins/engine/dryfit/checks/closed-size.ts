@@ -42,9 +42,12 @@ function outline(body: FoldedBody, pose: ClosedPose, folded: FoldedCard): Findin
     return [finding('closed-size', 'within', { facts, at: piece, ...shown })];
   }
   const turned = turnedOverIn(body, folded, cover);
+  const sameAsCover = (name: string): boolean =>
+    pose.panels.some(({ panel, piece: of }) => panel === name && of === cover.name);
   return out.map(({ panel, side, mm }) => {
     const by = measured(mm);
-    const facts = { piece: piece.name, ...size, cover: cover.name, panel, side, by };
+    const past = sameAsCover(panel) ? cover.panels.join(' and ') : cover.name;
+    const facts = { piece: piece.name, ...size, cover: past, panel, side, by };
     const shown = { at: turned?.join ?? piece, figure: by, limit: Length.zero, witness: panel };
     if (turned === undefined) return finding('closed-size', 'sticks-out', { facts, ...shown });
     const like = 'partSide' in turned.join ? turned.join.partSide : 'back';

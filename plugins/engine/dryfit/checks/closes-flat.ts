@@ -1,3 +1,4 @@
+import { place } from '../../geometry/index.ts';
 import type { Obstruction } from '../../layers/index.ts';
 import type { ClosedPose } from '../../motion/index.ts';
 import type { Card } from '../../spec/index.ts';
@@ -18,8 +19,49 @@ export function closesFlat({ card, closed, posted }: FoldedCard): Finding[] {
     if (pose === undefined) return finding('closes-flat', 'not-scored', { facts: { piece: piece.name }, at: piece });
     if (pose.gaps.length > 0) return finding('closes-flat', 'apart', { facts: { piece: piece.name }, at: piece });
     if (plies?.obstruction) return obstructed(body, plies.obstruction, card);
+    const low = lowest(pose);
+    if (!pose.flat && posted.ground !== undefined && low.mm < -ON_FLOOR_MM) return belowFloor(body, pose, low, card);
+    if (plies?.orders.length === 0) {
+      const facts = { piece: piece.name, panels: pose.panels.length };
+      return finding('closes-flat', 'too-much', { facts, at: piece, figure: pose.panels.length });
+    }
     return closes(body, pose, plies?.deepest ?? 0);
   });
+}
+
+/** What is less than this below the floor stands on it. */
+const ON_FLOOR_MM = 1e-6;
+
+interface Low {
+  readonly panel: string;
+  readonly piece: string;
+  /** Over the ground panel; less than zero below it. */
+  readonly mm: number;
+}
+
+/** The panel that reaches furthest down. */
+function lowest({ panels, assembly }: ClosedPose): Low {
+  let low: Low = { panel: '', piece: '', mm: 0 };
+  for (const { panel, piece, placement } of panels) {
+    for (const corner of assembly.panels.get(panel)?.outline ?? []) {
+      const mm = place(placement, corner).z.valueOf();
+      if (mm < low.mm) low = { panel, piece, mm };
+    }
+  }
+  return low;
+}
+
+/** What a card stands on is its lowest part, or it would not stand. */
+function belowFloor(
+  { piece }: FoldedBody,
+  { ground, pose }: ClosedPose,
+  { panel, piece: of, mm }: Low,
+  card: Card,
+): Finding {
+  const by = measured(-mm);
+  const facts = { piece: piece.name, pose, panel, floor: ground, by };
+  const at = card.pieces.find(({ name }) => name === of) ?? piece;
+  return finding('closes-flat', 'below-floor', { facts, at, figure: by, limit: Length.zero, witness: panel });
 }
 
 function closes({ piece, plies: orders }: FoldedBody, pose: ClosedPose, plies: number): Finding {
@@ -34,8 +76,8 @@ function closes({ piece, plies: orders }: FoldedBody, pose: ClosedPose, plies: n
   return finding('closes-flat', 'flat', { facts, at: piece, figure: plies, witness });
 }
 
-function obstructed({ piece }: FoldedBody, obstruction: Obstruction, card: Card): Finding {
-  const whole = piece.name;
+function obstructed({ piece, pose }: FoldedBody, obstruction: Obstruction, card: Card): Finding {
+  const whole = { piece: piece.name, how: pose?.flat === false ? 'fold up' : 'fold flat' };
   switch (obstruction.is) {
     case 'too-long': {
       const by = measured(obstruction.mm);
@@ -47,18 +89,18 @@ function obstructed({ piece }: FoldedBody, obstruction: Obstruction, card: Card)
     case 'vertex':
       return atVertex(obstruction, card, piece);
     case 'through': {
-      const facts = { piece: whole, panel: obstruction.panel, other: obstruction.other, crease: obstruction.crease };
+      const facts = { ...whole, panel: obstruction.panel, other: obstruction.other, crease: obstruction.crease };
       const at = creaseAt(card, obstruction.piece, obstruction.crease) ?? piece;
       return finding('closes-flat', 'through', { facts, at, witness: obstruction.panel });
     }
     case 'between': {
       const { a, b } = obstruction.joint;
       const at = 'join' in obstruction.joint ? obstruction.joint.join : piece;
-      const facts = { piece: whole, panel: obstruction.panel, part: a, onto: b };
+      const facts = { ...whole, panel: obstruction.panel, part: a, onto: b };
       return finding('closes-flat', 'between', { facts, at, witness: obstruction.panel });
     }
     case 'circle': {
-      const facts = { piece: whole, panels: obstruction.panels.join(', ') };
+      const facts = { ...whole, panels: obstruction.panels.join(', ') };
       return finding('closes-flat', 'circle', { facts, at: piece, witness: obstruction.panels[0] ?? '' });
     }
   }

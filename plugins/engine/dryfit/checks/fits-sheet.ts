@@ -1,3 +1,4 @@
+import { materialOf } from '../../layers/index.ts';
 import type { Piece } from '../../spec/index.ts';
 import { Length } from '../../units/index.ts';
 import { finding } from '../finding.ts';
@@ -9,7 +10,13 @@ import type { Finding, FoldedCard } from '../types.ts';
  * and what else is to come from the sheet are not looked at here.
  */
 export function fitsSheet(folded: FoldedCard): Finding[] {
-  return folded.card.pieces.map((piece) => onSheet(piece, folded));
+  return folded.card.pieces.filter((piece) => !isTape(piece, folded)).map((piece) => onSheet(piece, folded));
+}
+
+/** Foam that its supply gives no sheet for is sold as tape, and its piece is laid of strips. */
+function isTape({ stock }: Piece, { materials }: FoldedCard): boolean {
+  const { sort, sheet, assumed } = materialOf(stock, materials);
+  return sort === 'foam' && sheet === undefined && !assumed;
 }
 
 function onSheet(piece: Piece, { asked, card, sheets }: FoldedCard): Finding {

@@ -43,8 +43,9 @@ function slipped(piece: Piece, slip: PanelSlip): Finding {
     case 'overlap':
       return finding('lines-on-paper', slip.is, { facts: { ...facts, other: slip.other }, ...shown });
     case 'too-many-panels': {
-      const { count, limit } = slip;
-      return finding('lines-on-paper', slip.is, { facts: { ...facts, count, limit }, ...shown, figure: count, limit });
+      const { count, before, limit } = slip;
+      const all = { ...facts, count, before, limit };
+      return finding('lines-on-paper', slip.is, { facts: all, ...shown, figure: before + count, limit });
     }
     default:
       return finding('lines-on-paper', slip.is, { facts, ...shown });

@@ -36,8 +36,8 @@ export const linesOnPaper: Sentences<'lines-on-paper'> = {
     says: `${named(piece)} is cut into ${parts} parts that nothing holds together.`,
     remedy: `End a cut short of the edge, or write the parts as pieces of their own.`,
   }),
-  'too-many-panels': ({ piece, count, limit }) => ({
-    says: `${named(piece)} is divided into ${count} panels; at most ${limit} can be folded.`,
+  'too-many-panels': ({ piece, count, before, limit }) => ({
+    says: `${named(piece)} is divided into ${counted(count, 'panel')}${before > 0 ? `, the pieces before it into ${before}` : ''}; at most ${limit} can be folded in one card.`,
     remedy: `Take fewer lines or a smaller count.`,
   }),
 };

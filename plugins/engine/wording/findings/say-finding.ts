@@ -2,19 +2,26 @@ import type { CheckName, Finding } from '../../dryfit/index.ts';
 import type { System } from '../../units/index.ts';
 import { closedSize } from './closed-size.ts';
 import { closesFlat } from './closes-flat.ts';
+import { creaseChannel } from './crease-channel.ts';
 import { declaredEqualities } from './declared-equalities.ts';
 import { fitsEnvelope } from './fits-envelope.ts';
 import { fitsSheet } from './fits-sheet.ts';
+import { grain } from './grain.ts';
 import { joinsAgree } from './joins-agree.ts';
 import { joinsFound } from './joins-found.ts';
 import { lidGoesOver } from './lid-goes-over.ts';
 import { linesOnPaper } from './lines-on-paper.ts';
 import { looksLikeHalf } from './looks-like-half.ts';
+import { movingLayers } from './moving-layers.ts';
 import { recipeAgrees } from './recipe-agrees.ts';
 import { requirements } from './requirements.ts';
 import { scoresInside } from './scores-inside.ts';
 import { EditionWords, type Sentence, type Sentences } from './sentence.ts';
+import { shaker } from './shaker.ts';
 import { sumOfPanels } from './sum-of-panels.ts';
+import { thickness } from './thickness.ts';
+import { thicknessInFold } from './thickness-in-fold.ts';
+import { weight } from './weight.ts';
 
 /** What each check is called above its findings. */
 export const CHECK_LABELS: { readonly [C in CheckName]: string } = {
@@ -31,6 +38,13 @@ export const CHECK_LABELS: { readonly [C in CheckName]: string } = {
   'closes-flat': 'Folds flat',
   'lid-goes-over': 'Lid',
   'closed-size': 'Closed size',
+  grain: 'Grain',
+  'crease-channel': 'Creasing',
+  'thickness-in-fold': 'Thickness in the fold',
+  'moving-layers': 'Moving parts',
+  shaker: 'Shaker',
+  thickness: 'Thickness',
+  weight: 'Weight',
   'fits-envelope': 'Envelope',
 };
 
@@ -48,6 +62,13 @@ const SENTENCES: { readonly [C in CheckName]: Sentences<C> } = {
   'closes-flat': closesFlat,
   'lid-goes-over': lidGoesOver,
   'closed-size': closedSize,
+  grain,
+  'crease-channel': creaseChannel,
+  'thickness-in-fold': thicknessInFold,
+  'moving-layers': movingLayers,
+  shaker,
+  thickness,
+  weight,
   'fits-envelope': fitsEnvelope,
 };
 

@@ -1,5 +1,14 @@
+import Fraction from 'fraction.js';
 import type { CheckName, OutcomeName, Outcomes } from '../../dryfit/index.ts';
-import { DEFAULT_MARKS, formatLength, formatSize, Length, type System, toMarks } from '../../units/index.ts';
+import {
+  DEFAULT_MARKS,
+  formatLength,
+  formatMass,
+  formatSize,
+  Length,
+  type System,
+  toMarks,
+} from '../../units/index.ts';
 
 /** A finding in words: what is so, and what to do about it when something is to be done. */
 export interface Said {
@@ -14,6 +23,11 @@ export type Sentences<C extends CheckName> = { readonly [O in OutcomeName<C>]: S
 
 /** The finest that a ruler shows, so that a measured distance can be told. */
 const FINEST: Readonly<Record<System, Length>> = { inch: Length.fromInches('1/32'), metric: Length.fromMm('0.1') };
+
+const FINEST_THICKNESS: Readonly<Record<System, Length>> = {
+  inch: Length.fromInches('1/1000'),
+  metric: Length.fromMm('0.01'),
+};
 
 /** Measured distances that differ by less are the same. */
 const HAIR = Length.fromMm('0.0001');
@@ -41,6 +55,18 @@ export class EditionWords {
     const nearest = toMarks(length, FINEST[this.system], 'nearest');
     const exact = nearest.minus(length).abs().lessThan(HAIR) ? nearest : length;
     return this.length(toMarks(exact, DEFAULT_MARKS[this.system], 'up'));
+  }
+
+  /** A thickness, which no ruler shows: to a thousandth of an inch, or a hundredth of a millimetre. */
+  thin(length: Length): string {
+    const step = FINEST_THICKNESS[this.system];
+    return this.length(toMarks(length, step, 'nearest'));
+  }
+
+  /** A mass, in an inch edition with its grams behind it, since scales show those. */
+  weight(grams: number): string {
+    const said = formatMass(new Fraction(grams), this.system);
+    return this.system === 'metric' ? said : `${said} (${formatMass(new Fraction(grams), 'metric')})`;
   }
 
   size(width: Length, height: Length): string {
