@@ -157,7 +157,7 @@ describe('whatever is written', { timeout: 180_000 }, () => {
     ],
     [
       'supply',
-      `${SLATE_CARD.text}weight: 80 lb cover\ncaliper: 0.011 in\nlinks: [{ shop: A, address: https://a.example }]\n`,
+      `${SLATE_CARD.text}weight: 80 lb cover\ncaliper: 0.011 in\ngives: no\ncaution: Sharp.\nlinks: [{ shop: A, address: https://a.example }]\n`,
       (text: string): ContentFiles =>
         contentOf([post('b', 'fold: side-fold\nstock: { cover: slate-card }')], {
           supplies: [file(SLATE_CARD.path, text)],

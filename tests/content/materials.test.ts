@@ -1,7 +1,14 @@
 import { divide, equal, fraction, multiply } from 'mathjs';
 import { describe, expect, it, test } from 'vitest';
-import { buildLibrary, materialOfSupply, materialsOf, readSupply, type Supply } from '../../plugins/content/index.ts';
-import { computeProject } from '../../plugins/content/project.ts';
+import {
+  buildLibrary,
+  computeProject,
+  materialOfSupply,
+  materialsOf,
+  readSupply,
+  type Supply,
+  summariseEdition,
+} from '../../plugins/content/index.ts';
 import { formatProblem, formatProblems } from '../../plugins/engine/index.ts';
 import { contentOf, file, only, placesAndCodes, post } from './support.ts';
 
@@ -192,19 +199,75 @@ add:
   pieces:
     floor: { size: 4 x 5 }
     walls: { size: 4 x 5, windows: { pool: { inset: 1/2 } }, stock: foam, thick: 1/8 }
-  stack: [floor, walls]
+    lid: { size: 4 x 5, stock: lid }
+  stack: [floor, walls, lid]
   joins: [{ glue: floor, onto: outside of front }]
   fill: { beads: { in: walls.pool, stock: beads } }
-stock: { foam: slate-card, beads: slate-card }`;
+stock: { cover: slate-card, foam: slate-card, beads: slate-card }`;
 
   it('go by their roles', () => {
     expect(buildLibrary(contentWith(SHAKER)).problems).toEqual([]);
   });
 
+  const TAPE = file('content/supplies/tape.yaml', 'name: Tape\ncategory: foam\nheight: 1/16 in\ndensity: 0.1 g/cm³\n');
+  const BEADS = file('content/supplies/beads.yaml', 'name: Beads\ncategory: filler\nbead: 2 mm\n');
+
+  function shaker(foam: string) {
+    const frontmatter = SHAKER.replace('foam: slate-card, beads: slate-card', `foam: ${foam}, beads: beads`);
+    const base = contentWith(frontmatter);
+    const { library, problems } = buildLibrary({ ...base, supplies: [...base.supplies, TAPE, BEADS] });
+    const found = library?.posts.get('ferry');
+    if (library === undefined || found === undefined) throw new Error(formatProblems(problems));
+    const [card] = computeProject(library, found).project.cards;
+    if (card === undefined) throw new Error('no card');
+    return card;
+  }
+
+  it('foam is bought and not cut: its height is on the marks of neither edition', () => {
+    // 1/8 in is 3.175 mm, and metric marks are half a millimetre.
+    for (const { card } of Object.values(shaker('tape').editions)) {
+      expect(card.pieces.find(({ name }) => name === 'walls')?.thick?.mm.toFraction()).toBe('127/40');
+    }
+  });
+
+  it('foam without a sheet is tape, which comes from no sheet', () => {
+    const sheets = (foam: string) =>
+      shaker(foam)
+        .editions.inch.findings.filter(({ check }) => check === 'fits-sheet')
+        .map(({ witness }) => witness);
+    expect(sheets('tape')).toEqual(['base', 'floor', 'lid']);
+    expect(sheets('slate-card')).toEqual(['base', 'floor', 'walls', 'lid']);
+  });
+
+  it('make up a card in both editions, and its summary tells it', () => {
+    const { editions } = shaker('tape');
+    for (const edition of [editions.inch, editions.metric]) {
+      const { layers, mass, closed } = summariseEdition(edition);
+      expect(layers.map(({ is, says }) => `${is}: ${says}`)).toEqual([
+        'piece: Floor: Slate cardstock.',
+        'piece: Walls: 2 layers of Tape.',
+        'join: Stick walls onto floor; the foam holds it.',
+        expect.stringMatching(/^fill: .*Beads, 1\/3 full/),
+        // Nobody named a supply for the lid.
+        'piece: Lid: 100 lb cover.',
+        'join: Stick lid onto walls; the foam holds it.',
+        'piece: Base: Slate cardstock.',
+        expect.stringMatching(/^join: Stick floor onto back of front/),
+      ]);
+      expect(layers.filter(({ assumed }) => assumed).map(({ says }) => says.split(' ')[0])).toEqual(['Lid:', 'Stick']);
+      expect(layers[1]?.adds?.mm).toBe('127/40');
+      // Nobody has said how heavy slate cardstock or a bead is: that is told, and not taken for nothing.
+      expect(mass.unknown).toEqual(expect.arrayContaining(['cover', 'beads']));
+      expect(mass.parts.find(({ name }) => name === 'walls')?.mass?.grams).toMatch(/^\d+/);
+      expect(closed[0]?.thickness?.unknown).toEqual(['cover']);
+      expect(closed[0]?.thickness?.gives.mm).toBe('127/40');
+    }
+  });
+
   it('an unknown role is told, with those there are', () => {
     const { problems } = buildLibrary(contentWith(SHAKER.replace('beads: slate', 'beeds: slate')));
     const problem = only(problems, 'stock-role-unknown');
-    expect(problem.takes).toContain('beads, cover, foam');
+    expect(problem.takes).toContain('beads, cover, foam, lid');
     expect(problem.remedy).toBe('Did you mean `beads: slate-card`?');
   });
 });

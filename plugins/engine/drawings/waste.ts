@@ -33,6 +33,7 @@ function regionPlaces(drawn: DrawnPiece): readonly NamedPanel[] {
 /** Hatching over windows and what is trimmed off, round the letters that stand there already. */
 export function wasteHatching(board: Board, drawn: DrawnPiece, spacing: number): readonly SceneLine[] {
   const { outline, windows, away } = drawn.piece;
+  if (windows.length + away.length === 0) return [];
   const paper = [outlineOnSheet(drawn, outline)];
   const regions = [...windows, ...away].map(
     (region): HatchedRegion => ({ waste: [outlineOnSheet(drawn, region.outline)], paper }),
