@@ -40,6 +40,7 @@ export class Rules {
   /** Literals that the first answer should have where it can. */
   readonly preferred: number[] = [];
   private readonly seen = new Set<number | string>();
+  private readonly seenAlike = new Set<number>();
 
   get count(): number {
     return this.kinds.length;
@@ -73,6 +74,10 @@ export class Rules {
 
   /** That two literals hold together or not at all. */
   alike(one: number, other: number, why: () => Why): void {
+    // Said at every spot where it shows, and so most often of all.
+    const pair = one * 2 ** 26 + other;
+    if (this.seenAlike.has(pair)) return;
+    this.seenAlike.add(pair);
     this.parity([one, other], false, why);
   }
 

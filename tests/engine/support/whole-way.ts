@@ -37,7 +37,7 @@ export interface Journey {
   readonly ms: Readonly<Record<Leg, number>>;
 }
 
-type Leg = 'reading' | 'drawing' | System;
+type Leg = 'reading' | System | `${System} drawings`;
 
 /** More of the processor than this no file may take. */
 export const MOST_MS = 2000;
@@ -135,7 +135,7 @@ function followCard(card: Card, draws: boolean, clock: StageClock): number {
     }
   });
   if (draws) {
-    clock.leg = 'drawing';
+    clock.leg = `${card.system} drawings`;
     for (const piece of card.pieces)
       expectFinite(clock.during('drawing', () => cuttingDrawing(piece, panelling, { system: card.system })));
     const sheet = card.system === 'inch' ? 'letter' : 'a4';
@@ -199,7 +199,7 @@ function numbersOf(value: SceneItem | object): number[] {
 /** Adds up what each leg takes of the processor, and of nobody else's; tells which stage threw. */
 class StageClock {
   leg: Leg = 'reading';
-  readonly ms: Record<Leg, number> = { reading: 0, inch: 0, metric: 0, drawing: 0 };
+  readonly ms: Record<Leg, number> = { reading: 0, inch: 0, metric: 0, 'inch drawings': 0, 'metric drawings': 0 };
 
   during<T>(stage: string, work: () => T): T {
     const before = process.threadCpuUsage();

@@ -209,7 +209,7 @@ export const WORST_CASES: readonly WorstCase[] = [
     ends: 'folded',
     text: fold(
       'p(k): { each: k from 1 to 100, size: 4 x 4 }',
-      `joins: [${times(500, (i) => `{ glue: p(${1 + ((i * 7) % 100)}), onto: p(${1 + ((i * 13 + 1) % 97)}) }`)}]`,
+      `joins: [${times(500, (i) => `{ glue: p(${2 + ((i * 7) % 99)}), onto: p(${1 + ((i * 13) % (1 + ((i * 7) % 99)))}) }`)}]`,
     ),
   },
   {
@@ -303,14 +303,14 @@ export const WORST_CASES: readonly WorstCase[] = [
     asks: 'a star of 100 points, creased forty times',
     ends: 'folded',
     text: fold(
-      `p: { outline: [${star(100, 3)}], creases: { ${times(40, (i) => `l${i}: { left: ${place(0.5 + i / 8)} }`)} } }`,
+      `p: { outline: [${star(100, 4)}], creases: { ${times(40, (i) => `l${i}: { left: ${place(0.5 + i / 8)} }`)} } }`,
     ),
   },
   {
     asks: 'five stars of 100 points glued askew',
     ends: 'folded',
     text: fold(
-      times(5, (i) => `s${i}: { outline: [${star(100, 3 - i / 8)}] }`, '\n  '),
+      times(5, (i) => `s${i}: { outline: [${star(100, 4)}] }`, '\n  '),
       `joins: [${times(4, (i) => `{ glue: s${i + 1}, onto: s0, match: centre, turn: ${7 * (i + 1)} }`)}]`,
     ),
   },
@@ -374,9 +374,9 @@ export const WORST_CASES: readonly WorstCase[] = [
     asks: 'a number that grows with every value',
     ends: 'too-many-digits',
     text: fold(
-      'p: 4*n20 x 4',
+      'p: { size: w*n20/n20 x 4 }',
       '',
-      `parameters: { n0: { count: 7, from: 1, to: 9 } }\nvalues: { ${times(20, (i) => `n${i + 1}: n${i}*n${i}/(n${i} + 1)`)} }`,
+      `parameters: { w: 4, n0: { count: 7, from: 1, to: 9 } }\nvalues: { ${times(20, (i) => `n${i + 1}: n${i}*n${i}/(n${i} + 1)`)} }`,
     ),
   },
   { asks: 'a sheet of 1000 in', ends: 'too-large', text: fold('p: 1000 x 1') },

@@ -27,6 +27,9 @@ export interface StrokedPiece {
   readonly strokes: PieceStrokes;
 }
 
+/** Pages of one piece, with and without paper on them: more are not looked at, since no template has so many. */
+const MOST_CELLS = 400;
+
 /** A piece on as few pages as will hold it, upright or lying; upright when that makes no difference. */
 export function divide(stroked: StrokedPiece, sheet: SheetFormat): Division {
   const [upright, lying] = [
@@ -42,7 +45,8 @@ function divideOver(stroked: StrokedPiece, format: PageFormat): Division {
   const columns = stretchesOf(piece.width.toMm(), right - left, positions(strokes, 'down'));
   const rows = stretchesOf(piece.height.toMm(), bottom - top, positions(strokes, 'across'));
   const all = rows.flatMap((_, row) => columns.map((__, column): Cell => ({ row, column })));
-  const cells = all.length === 1 ? all : all.filter((cell) => hasPaper(stroked, boxIn(columns, rows, cell)));
+  const looked = all.length > 1 && all.length <= MOST_CELLS;
+  const cells = looked ? all.filter((cell) => hasPaper(stroked, boxIn(columns, rows, cell))) : all;
   return { format, columns, rows, cells };
 }
 
