@@ -1,7 +1,7 @@
 /**
  * `npm run bench [-- --posts N] [--rounds N]`: how long a build takes against plain Astro on the same Markdown, with
- * caches empty and full, where a post's time goes, and how long a card takes to fold. Each round runs both sites in turn;
- * medians are compared.
+ * caches empty and full, where a post's time goes, how long a card takes to fold, and what far too large a one takes. Each
+ * round runs both sites in turn; medians are compared.
  */
 import { parseArgs } from 'node:util';
 import { compareBuilds } from '../../tests/bench/compare-builds.ts';
@@ -9,6 +9,7 @@ import { medianOf, timeFolds } from '../../tests/bench/fold-times.ts';
 import { generatePosts } from '../../tests/bench/generate-posts.ts';
 import { timePostStages } from '../../tests/bench/post-stages.ts';
 import { timeReferenceLoop } from '../../tests/bench/reference-loop.ts';
+import { timeWorstCases } from '../../tests/bench/worst-times.ts';
 
 const { values } = parseArgs({
   options: { posts: { type: 'string', default: '200' }, rounds: { type: 'string', default: '3' } },
@@ -23,6 +24,12 @@ console.log('ms from sizes to the order of plies, median by the clock');
 for (const { name, panels, ms } of [...kinds].sort((a, b) => b.ms - a.ms)) sayFold(name, panels, ms);
 sayFold('median of the kinds', undefined, medianOf(kinds.map(({ ms }) => ms)), 'aim under 3');
 sayFold(large.name, large.panels, large.ms, 'aim under 50');
+console.log();
+
+console.log('files that ask for far too much, ms of the processor: the five slowest, aim under 2000');
+for (const { asks, leg, ms } of timeWorstCases().slice(0, 5)) {
+  console.log(`  ${asks.padEnd(46)}${leg.padEnd(16)}${ms.toFixed(0).padStart(6)}`);
+}
 console.log();
 
 console.log('ms of the processor, a post, by stage');

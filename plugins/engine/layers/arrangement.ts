@@ -1,3 +1,4 @@
+import { Columns } from './columns.ts';
 import type { Steps } from './limits.ts';
 import { TOUCH_MM } from './touch.ts';
 
@@ -38,19 +39,19 @@ interface Line {
 /**
  * Visits every stretch of the lines that segments lie on, each once however many segments share it.
  *
- * What lies to its sides is found along the line square to it through its middle: paper that is there is left through an
- * edge further out, so that the edges of a panel beyond are odd in number. One step is one segment that is looked at; false when
- * they ran out.
+ * What lies to its sides is found straight up and down from its middle, or to the left and right where the line is steep: paper
+ * that is there is left through an edge further out, so that the edges of a panel beyond are odd in number. One step is one segment
+ * that is looked at; false when they ran out.
  */
 export function visitStretches(segments: Segments, visit: (stretch: Stretch) => void, steps: Steps): boolean {
-  const edges = panelEdges(segments);
   const lines = linesOf(segments, steps);
   const lineOf = new Int32Array(segments.panel.length).fill(-1);
   for (const [i, { members }] of lines.entries()) {
     for (let m = 0; m < members.length; m += 3) lineOf[members[m] ?? 0] = i;
   }
+  const field = fieldOf(segments, lineOf, steps);
   for (const [i, line] of lines.entries()) {
-    const breaks = breaksOn(line, i, segments, edges, lineOf, steps);
+    const breaks = breaksOn(line, i, field);
     if (steps.left < 0) return false;
     for (let b = 0; b + 1 < breaks.length; b++) {
       const [from, to] = [breaks[b] ?? 0, breaks[b + 1] ?? 0];
@@ -59,7 +60,7 @@ export function visitStretches(segments: Segments, visit: (stretch: Stretch) => 
       if (on.length === 0) continue;
       const { dx, dy } = line;
       const [x, y] = [line.x + middle * dx, line.y + middle * dy];
-      visit({ x, y, dx, dy, on, ...sidesAt(x, y, line, i, segments, edges, lineOf, steps) });
+      visit({ x, y, dx, dy, on, ...sidesAt(x, y, line, i, field) });
     }
   }
   return true;
@@ -142,20 +143,33 @@ class Directions {
   }
 }
 
+/** Segments, and where to find them. */
+interface Field {
+  readonly ends: readonly number[];
+  readonly panel: readonly number[];
+  readonly lineOf: Int32Array;
+  readonly byX: Columns;
+  readonly byY: Columns;
+  readonly steps: Steps;
+  /** For each panel whether edges of it beyond a point are odd in number, `LEFT` or `RIGHT` of it; `MET` with any. Else 0. */
+  readonly beyond: Uint8Array;
+}
+
+const LEFT = 1;
+const RIGHT = 2;
+const MET = 4;
+
+function fieldOf({ ends, panel }: Segments, lineOf: Int32Array, steps: Steps): Field {
+  const panels = panel.reduce((most, owner) => Math.max(most, owner + 1), 0);
+  const [byX, byY] = [new Columns(ends, 0), new Columns(ends, 1)];
+  return { ends, panel, lineOf, byX, byY, steps, beyond: new Uint8Array(panels) };
+}
+
 /** Where along a line anything begins, ends or crosses it, rising; points that touch are one. */
-function breaksOn(
-  line: Line,
-  own: number,
-  { ends, panel }: Segments,
-  { count, first, boxes }: PanelEdges,
-  lineOf: Int32Array,
-  steps: Steps,
-): number[] {
+function breaksOn(line: Line, own: number, { ends, lineOf, byX, byY, steps }: Field): number[] {
   const found: number[] = [];
   for (let m = 0; m < line.members.length; m += 3) found.push(at(line.members, m + 1), at(line.members, m + 2));
   const { x, y, dx, dy, low, high } = line;
-  const [middle, half] = [(low + high) / 2, (high - low) / 2 + TOUCH_MM];
-  const [midX, midY, halfX, halfY] = [x + middle * dx, y + middle * dy, half * Math.abs(dx), half * Math.abs(dy)];
   const look = (s: number): void => {
     if (lineOf[s] === own) return;
     const ax = at(ends, 4 * s) - x;
@@ -171,15 +185,9 @@ function breaksOn(
     if (Math.abs(h1) <= TOUCH_MM) found.push(t1);
     if (Math.abs(h0) > TOUCH_MM && Math.abs(h1) > TOUCH_MM) found.push(t0 + ((t1 - t0) * h0) / (h0 - h1));
   };
-  for (let p = 0; p < count; p++) {
-    const reachX = halfX + at(boxes, 4 * p + 2) + TOUCH_MM;
-    const reachY = halfY + at(boxes, 4 * p + 3) + TOUCH_MM;
-    if (Math.abs(at(boxes, 4 * p) - midX) > reachX || Math.abs(at(boxes, 4 * p + 1) - midY) > reachY) continue;
-    steps.left -= at(first, p + 1) - at(first, p);
-    for (let s = at(first, p); s < at(first, p + 1); s++) look(s);
-  }
-  for (let s = at(first, count); s < panel.length; s++) look(s);
-  steps.left -= count + panel.length - at(first, count);
+  const steep = Math.abs(dx) < Math.abs(dy);
+  const [start, end] = steep ? [x + low * dx, x + high * dx] : [y + low * dy, y + high * dy];
+  steps.left -= (steep ? byX : byY).visit(Math.min(start, end), Math.max(start, end), look);
   found.sort((a, b) => a - b);
   const breaks: number[] = [];
   for (const t of found) {
@@ -197,68 +205,35 @@ function membersAt({ members }: Line, t: number): number[] {
   return on;
 }
 
-/** Edges panel by panel, with a box around each panel. */
-interface PanelEdges {
-  readonly count: number;
-  readonly first: Int32Array;
-  readonly boxes: Float64Array;
-}
-
-function panelEdges({ ends, panel }: Segments): PanelEdges {
-  const count = panel.reduce((most, owner) => Math.max(most, owner + 1), 0);
-  const first = new Int32Array(count + 1);
-  for (const owner of panel) if (owner >= 0) first[owner + 1] = at(first, owner + 1) + 1;
-  for (let p = 0; p < count; p++) first[p + 1] = at(first, p + 1) + at(first, p);
-  const boxes = new Float64Array(4 * count);
-  for (let p = 0; p < count; p++) {
-    let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
-    for (let s = at(first, p); s < at(first, p + 1); s++) {
-      left = Math.min(left, at(ends, 4 * s), at(ends, 4 * s + 2));
-      right = Math.max(right, at(ends, 4 * s), at(ends, 4 * s + 2));
-      low = Math.min(low, at(ends, 4 * s + 1), at(ends, 4 * s + 3));
-      high = Math.max(high, at(ends, 4 * s + 1), at(ends, 4 * s + 3));
-    }
-    boxes.set([(left + right) / 2, (low + high) / 2, (right - left) / 2, (high - low) / 2], 4 * p);
-  }
-  return { count, first, boxes };
-}
-
+/** Panels whose paper is a hair to the left and to the right of a point of a line. */
 function sidesAt(
   x: number,
   y: number,
   { dx, dy }: Line,
   own: number,
-  { ends }: Segments,
-  { count, first, boxes }: PanelEdges,
-  lineOf: Int32Array,
-  steps: Steps,
+  { ends, panel, lineOf, byX, byY, steps, beyond }: Field,
 ): Pick<Stretch, 'left' | 'right'> {
-  const left: number[] = [];
-  const right: number[] = [];
-  steps.left -= count;
-  for (let p = 0; p < count; p++) {
-    const away = dx * (at(boxes, 4 * p) - x) + dy * (at(boxes, 4 * p + 1) - y);
-    if (Math.abs(away) > Math.abs(dx) * at(boxes, 4 * p + 2) + Math.abs(dy) * at(boxes, 4 * p + 3) + TOUCH_MM) continue;
-    let [beyondLeft, beyondRight] = [false, false];
-    steps.left -= at(first, p + 1) - at(first, p);
-    for (let s = at(first, p); s < at(first, p + 1); s++) {
-      if (lineOf[s] === own) continue;
-      const ax = at(ends, 4 * s) - x;
-      const ay = at(ends, 4 * s + 1) - y;
-      const bx = at(ends, 4 * s + 2) - x;
-      const by = at(ends, 4 * s + 3) - y;
-      const t0 = dx * ax + dy * ay;
-      const t1 = dx * bx + dy * by;
-      if (t0 > 0 === t1 > 0) continue;
-      const h0 = dx * ay - dy * ax;
-      const h1 = dx * by - dy * bx;
-      if (h0 + ((h1 - h0) * t0) / (t0 - t1) > 0) beyondLeft = !beyondLeft;
-      else beyondRight = !beyondRight;
-    }
-    if (beyondLeft) left.push(p);
-    if (beyondRight) right.push(p);
-  }
-  return { left, right };
+  const steep = Math.abs(dx) < Math.abs(dy);
+  // Up is to the left of what runs to the right, and right is to the right of what runs up.
+  const sign = steep ? -dy : dx;
+  const met: number[] = [];
+  const look = (s: number): void => {
+    const owner = at(panel, s);
+    if (owner < 0 || lineOf[s] === own) return;
+    const [ax, ay] = [at(ends, 4 * s) - x, at(ends, 4 * s + 1) - y];
+    const [bx, by] = [at(ends, 4 * s + 2) - x, at(ends, 4 * s + 3) - y];
+    const [t0, t1, h0, h1] = steep ? [ay, by, ax, bx] : [ax, bx, ay, by];
+    if (t0 > 0 === t1 > 0) return;
+    const left = (h0 + ((h1 - h0) * t0) / (t0 - t1)) * sign > 0;
+    if (beyond[owner] === 0) met.push(owner);
+    beyond[owner] = (at(beyond, owner) | MET) ^ (left ? LEFT : RIGHT);
+  };
+  steps.left -= steep ? byY.visit(y, y, look) : byX.visit(x, x, look);
+  met.sort((a, b) => a - b);
+  const side = (bit: number): number[] => met.filter((p) => (at(beyond, p) & bit) !== 0);
+  const sides = { left: side(LEFT), right: side(RIGHT) };
+  for (const p of met) beyond[p] = 0;
+  return sides;
 }
 
 /** Indices here never leave their lists. */

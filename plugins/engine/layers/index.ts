@@ -5,7 +5,7 @@ export { type CardMass, massOf } from './mass.ts';
 export type { MassPart } from './mass-part.ts';
 export { isCompressible, type Material, type MaterialSort, type Materials } from './material.ts';
 export { orderPlies } from './order-plies.ts';
-export { type Layer, type Plies, pliesOf } from './plies.ts';
+export { coatLayer, type Layer, type Plies, pliesOf } from './plies.ts';
 export { CREASED_FROM_GSM, SPRINGBACK_CALIPERS, type Springback } from './springback.ts';
 export type { Stack, StackRegion } from './stacks.ts';
 export { type PlacedStack, type Thickness, thicknessOf } from './thickness.ts';

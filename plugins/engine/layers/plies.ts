@@ -70,7 +70,8 @@ function plyLayer(panel: Panel, piece: Piece, materials: Materials): Layer {
   return layer('ply', panel.name, piece.stock, material, stated ?? measured ?? byCaliper(material));
 }
 
-function coatLayer(panel: string, item: CoatItem, materials: Materials): Layer {
+/** One thing laid on a panel: as high as is written beside it, else as its supply's coats are, else nothing. */
+export function coatLayer(panel: string, item: CoatItem, materials: Materials): Layer {
   const material = Object.hasOwn(materials, item.with) ? materials[item.with] : undefined;
   const known: Material = material ?? { name: item.with, sort: 'ink' };
   const high = item.thick ?? known.caliper?.length ?? Length.zero;

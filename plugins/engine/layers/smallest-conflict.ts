@@ -1,9 +1,9 @@
 import { MOST_STEPS_IN_TRIAL, MOST_STEPS_TO_EXPLAIN, type Steps } from './limits.ts';
-import { NOT_ALIKE, PARITY, type Rules } from './rules.ts';
+import { NOT_ALIKE, PARITY, Rules } from './rules.ts';
 import { contradict, range } from './solve.ts';
 
 /** How often a trial goes over its rules, about. */
-const PASSES = 4;
+const PASSES = 8;
 
 /**
  * Rules, by number and rising, that contradict each other and do so no longer when any one of them is left out. Where `steps` run
@@ -12,8 +12,11 @@ const PASSES = 4;
 export function smallestConflict(rules: Rules, steps: Steps = { left: MOST_STEPS_TO_EXPLAIN }): number[] {
   let conflict = followed(rules) ?? range(rules.count);
   const suffices = (chosen: readonly number[]): boolean => {
-    steps.left -= PASSES * chosen.length;
-    return contradict(rules, chosen, MOST_STEPS_IN_TRIAL) === true;
+    const trial: Steps = { left: MOST_STEPS_IN_TRIAL };
+    const own = narrowed(rules, chosen);
+    const contradicts = contradict(own, range(own.count), trial);
+    steps.left -= PASSES * chosen.length + MOST_STEPS_IN_TRIAL - trial.left;
+    return contradicts === true;
   };
   // Most rules are about orders, and seldom are they to blame.
   const parities = conflict.filter((rule) => rules.kinds[rule] === PARITY);
@@ -27,6 +30,25 @@ export function smallestConflict(rules: Rules, steps: Steps = { left: MOST_STEPS
     }
   }
   return conflict;
+}
+
+/** Some rules by themselves, over the variables in them, so that what they take does not depend on how many others there are. */
+function narrowed(rules: Rules, chosen: readonly number[]): Rules {
+  const own = new Rules();
+  const numbers = new Map<number, number>();
+  for (const rule of chosen) {
+    for (let i = rules.starts[rule] ?? 0; i < (rules.starts[rule + 1] ?? 0); i++) {
+      const literal = rules.literals[i] ?? 0;
+      const variable = numbers.get(literal >> 1) ?? numbers.size;
+      numbers.set(literal >> 1, variable);
+      own.literals.push(2 * variable + (literal & 1));
+    }
+    own.starts.push(own.literals.length);
+    own.kinds.push(rules.kinds[rule] ?? PARITY);
+    own.odd.push(rules.odd[rule] ?? 0);
+  }
+  own.variables = numbers.size;
+  return own;
 }
 
 /**

@@ -48,10 +48,9 @@ export function solve(rules: Rules, limit: number): Solved {
 }
 
 /** Whether some rules, by number, have no answer; undefined when that takes too many steps. */
-export function contradict(rules: Rules, chosen: readonly number[], mostSteps: number): boolean | undefined {
+export function contradict(rules: Rules, chosen: readonly number[], steps: Steps): boolean | undefined {
   const reduced = reduce(rules, chosen);
   if (reduced === undefined) return true;
-  const steps: Steps = { left: mostSteps };
   for (const part of reduced.parts) {
     const { answers, all } = search(part, 1, steps, () => 1);
     if (answers.length === 0) return all ? true : undefined;

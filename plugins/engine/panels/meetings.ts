@@ -31,21 +31,23 @@ export function meetingsOf(curves: readonly Curve[], tolerance: number): Seen[][
   const stops: Seen[][] = curves.map(({ from, to }) => [from, to]);
   const reaches = curves.map((curve) => reachWith(curve, tolerance));
   let count = 0;
-  for (const [i, a] of curves.entries())
+  for (const [i, a] of curves.entries()) {
+    const [near, own] = [reaches[i], stops[i]];
+    if (!near || !own) continue;
     for (let j = i + 1; j < curves.length; j++) {
-      const b = curves[j];
-      const [near, far] = [reaches[i], reaches[j]];
-      if (b === undefined || !near || !far || !overlap(near, far)) continue;
+      const far = reaches[j];
+      if (far === undefined || !overlap(near, far)) continue;
+      const [b, others] = [curves[j], stops[j]];
+      if (!b || !others) continue;
       const shared = a.edge.is === 'arc' && b.edge.is === 'arc' && a.source === b.source ? [] : meetings(a, b);
       if (shared.length > 0 && a.source !== b.source) count++;
       if (count > MEETING_LIMIT) return undefined;
-      for (const point of shared) {
-        stops[i]?.push(point);
-        stops[j]?.push(point);
-      }
-      for (const end of [b.from, b.to]) if (holds(near, end)) addNearMiss(stops[i], end, a, near, tolerance);
-      for (const end of [a.from, a.to]) if (holds(far, end)) addNearMiss(stops[j], end, b, far, tolerance);
+      own.push(...shared);
+      others.push(...shared);
+      for (const end of [b.from, b.to]) if (holds(near, end)) addNearMiss(own, end, a, near, tolerance);
+      for (const end of [a.from, a.to]) if (holds(far, end)) addNearMiss(others, end, b, far, tolerance);
     }
+  }
   return stops;
 }
 
@@ -57,16 +59,10 @@ function meetings(a: Curve, b: Curve): Seen[] {
 }
 
 /** `end` belongs to another curve. On this one already, it is found as a meeting. */
-function addNearMiss(
-  stops: Seen[] | undefined,
-  end: Seen,
-  { edge, from, to }: Curve,
-  { round }: Reach,
-  tolerance: number,
-): void {
+function addNearMiss(stops: Seen[], end: Seen, { edge, from, to }: Curve, { round }: Reach, tolerance: number): void {
   if (edge.is === 'line' || round === undefined) {
     if (distanceToSegment(end.x, end.y, from, to) > tolerance || sameSeen(end, from) || sameSeen(end, to)) return;
-    if (!stops?.some((stop) => sameSeen(stop, end))) stops?.push(seen(footOn(end.at, edge.from, edge.to)));
+    if (!stops.some((stop) => sameSeen(stop, end))) stops.push(seen(footOn(end.at, edge.from, edge.to)));
     return;
   }
   const [x, y] = [end.x - round.x, end.y - round.y];
@@ -74,7 +70,7 @@ function addNearMiss(
   if (share === 0 || Math.abs(share - 1) * Math.hypot(x, y) > tolerance) return;
   if (sameSeen(end, from) || sameSeen(end, to)) return;
   const foot = pointAt(edge, x / round.rx / share, y / round.ry / share);
-  if (isOnArc(edge, foot) && !stops?.some((stop) => sameSeen(stop, end))) stops?.push(seen(foot));
+  if (isOnArc(edge, foot) && !stops.some((stop) => sameSeen(stop, end))) stops.push(seen(foot));
 }
 
 function reachWith({ edge, from, to }: Curve, tolerance: number): Reach {

@@ -89,7 +89,7 @@ function reportUnknown(spec: RefSpec, name: string, pieces: NamedPieces, report:
     [...pieces.names, ...bands],
     `Nothing here is called \`${name}\`. Write one of ${pieces.names.join(', ')}.`,
   );
-  report.at(spec.node.place, spec.path, { code: 'unknown-piece', wrote: spec.node.text, takes, remedy });
+  report.at(spec.node.place, spec.path, { code: 'unknown-piece', wrote: spec.node.text || 'nothing', takes, remedy });
 }
 
 function onlyMember(name: string, role: Role, pieces: NamedPieces): Piece | undefined {

@@ -1,4 +1,4 @@
-import type { SourceNode } from '../diagnostics/index.ts';
+import { type SourceNode, valueAt } from '../diagnostics/index.ts';
 import type { Unit } from '../units/index.ts';
 import type { AwaySpec, SpotSpec } from './piece-specs.ts';
 import { readPoint } from './point-spec.ts';
@@ -37,7 +37,7 @@ export function readAway(
   });
 }
 
-/** `panels`: names for panels, each by a point that lies in it. */
+/** `panels`: names for panels, each by a point that lies in it: `peak: [1, 1]`, or `{ at: [1, 1] }` where it is repeated. */
 export function readSpots(
   node: SourceNode | undefined,
   path: string,
@@ -49,7 +49,12 @@ export function readSpots(
   return namedEntries(map, path, report).flatMap(({ key, value }) => {
     const here = join(path, key.text);
     const named = checkPlaceName(key, here, 'a name for the panel', report);
-    const at = readPoint(value, here, units, report);
+    const at = readPoint(pointIn(value), here, units, report);
     return named && at ? [{ name: key.text, at, place: key.place, path: here }] : [];
   });
+}
+
+/** A group that holds nothing but a point: what an `each` leaves behind. */
+function pointIn(node: SourceNode): SourceNode {
+  return node.kind === 'map' && node.entries.length === 1 ? (valueAt(node, 'at') ?? node) : node;
 }

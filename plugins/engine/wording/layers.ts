@@ -1,5 +1,13 @@
 import type { Assembly } from '../assembly/index.ts';
-import { type Layer, type Materials, materialOf, type Plies, pliesOf, type WorkOrder } from '../layers/index.ts';
+import {
+  coatLayer,
+  type Layer,
+  type Materials,
+  materialOf,
+  type Plies,
+  pliesOf,
+  type WorkOrder,
+} from '../layers/index.ts';
 import type { Coat, CoatItem, Filling, Join, Piece } from '../spec/index.ts';
 import { Length } from '../units/index.ts';
 import { sayList, sayName } from './drawings-names.ts';
@@ -83,16 +91,13 @@ function pieceLine(piece: Piece, { assembly, plies, materials }: Saying): LayerL
   return { ...NOTHING, is: 'piece', says, each, ...heightOf(ply ? [ply] : []) };
 }
 
-function coatLine(item: CoatItem, { on, side }: Coat, { materials, plies, assembly }: Saying): LayerLine {
+function coatLine(item: CoatItem, { on, side }: Coat, { materials }: Saying): LayerLine {
   const where = `${side === 'back' ? 'the back of ' : ''}${sayName(on.text)}`;
   const name = (text: string): string => (Object.hasOwn(materials, text) ? (materials[text]?.name ?? text) : text);
   const through = item.through === undefined ? '' : `, through ${name(item.through)}`;
   const begin = item.as === undefined || item.as === 'other' ? 'On' : `${capital(item.as)} on`;
-  const panels = [...assembly.panels.values()].filter((one) => one.piece === on.piece);
-  const layers = panels.flatMap((panel) => plies.layersOf(panel.name));
-  const layer = layers.find((one) => one.is === 'coat' && one.role === item.with);
-  const adds = item.thick ?? layer?.high ?? Length.zero;
-  const made = adds.isZero || layer === undefined ? undefined : { name: layer.material.name, source: layer.source };
+  const { high: adds = Length.zero, material, source } = coatLayer(on.text, item, materials);
+  const made = adds.isZero ? undefined : { name: material.name, source };
   const says = `${begin} ${where}${through}: ${name(item.with)}.`;
   return { ...NOTHING, is: 'coat', says, note: item.note, adds, made };
 }

@@ -68,10 +68,10 @@ describe('rules about which leaf lies above which', () => {
         if (!solve(rules, 1).none) return;
         conflicts++;
         const conflict = smallestConflict(rules);
-        expect(contradict(rules, conflict, 1e6)).toBe(true);
+        expect(contradict(rules, conflict, { left: 1e6 })).toBe(true);
         for (const rule of conflict) {
           const others = conflict.filter((other) => other !== rule);
-          expect(contradict(rules, others, 1e6)).toBe(false);
+          expect(contradict(rules, others, { left: 1e6 })).toBe(false);
         }
       }),
       { numRuns: 200 },

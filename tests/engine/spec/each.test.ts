@@ -41,7 +41,7 @@ describe('each', () => {
     down: 6
     marks: { rule(k): { each: k from 1 to 3, top: k*step }, line-(s): { each: s in left right, from: spine at 1, to: bottom-(s) } }
     windows: { hole(k): { each: k from 0 to 1, circle: (k + 1)*step, in: left } }
-    panels: { peak: left }`,
+    panels: { peak: left, field(k): { each: k from 1 to 2, at: [k, 5] } }`,
       ),
       'inch',
     ).pieces;
@@ -54,6 +54,11 @@ describe('each', () => {
     ]);
     expect(piece?.lines.map(({ family }) => family)).toEqual(['rule', 'rule', 'rule', 'line-left', 'line-right']);
     expect(piece?.windows.map(({ name }) => name)).toEqual(['hole(0)', 'hole(1)']);
+    expect(piece?.spots.map(({ name, at }) => `${name} ${at.x.div('25.4').toFraction()}`)).toEqual([
+      'peak 0',
+      'field(1) 1',
+      'field(2) 2',
+    ]);
   });
 
   it('repeats the bands of a strip, with creases between them that take turns', () => {

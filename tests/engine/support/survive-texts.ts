@@ -2,18 +2,18 @@ import fc from 'fast-check';
 import { expect } from 'vitest';
 import { brokenText } from './broken-texts.ts';
 import { KINDS } from './kind-texts.ts';
-import { type End, goTheWholeWay, MOST_MS, sumOf } from './whole-way.ts';
+import { type End, goTheWholeWay, RUNAWAY_MS, sumOf } from './whole-way.ts';
 
 /**
  * Texts with one or two slips of the hand each, all the way: each ends in located problems or in a card that is dry-fitted,
- * put into words and, one in eight, drawn. None takes more than `MOST_MS` of the processor.
+ * put into words and, one in eight, drawn. None takes more than `RUNAWAY_MS` of the processor.
  */
 export function surviveTexts(seeds: readonly string[], runs: number): void {
   const ends: Record<End, number> = { 'no-yaml': 0, 'no-fold': 0, 'no-card': 0, folded: 0 };
   fc.assert(
     fc.property(brokenText(seeds, 2), fc.nat(7), (text, dice) => {
       const { end, ms } = goTheWholeWay(text, { kinds: KINDS, draws: dice === 0 });
-      expect(sumOf(ms)).toBeLessThan(MOST_MS);
+      expect(sumOf(ms)).toBeLessThan(RUNAWAY_MS);
       ends[end]++;
     }),
     { numRuns: runs },

@@ -209,7 +209,7 @@ export const WORST_CASES: readonly WorstCase[] = [
     ends: 'folded',
     text: fold(
       'p(k): { each: k from 1 to 100, size: 4 x 4 }',
-      `joins: [${times(500, (i) => `{ glue: p(${2 + ((i * 7) % 99)}), onto: p(${1 + ((i * 13) % (1 + ((i * 7) % 99)))}) }`)}]`,
+      `joins: [${times(500, (i) => `{ glue: p(${7 + (i % 94)}), onto: p(${6 + (i % 94) - Math.floor(i / 94)}) }`)}]`,
     ),
   },
   {

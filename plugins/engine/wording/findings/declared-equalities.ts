@@ -2,7 +2,7 @@ import { named, type Sentences } from './sentence.ts';
 
 export const declaredEqualities: Sentences<'declared-equalities'> = {
   equal: ({ measures, value }, words) => ({
-    says: `Declared the same and the same: ${measures}, each ${words.length(value)}.`,
+    says: `Declared to be the same, and so it is: ${measures}, each ${words.length(value)}.`,
   }),
   differ: ({ first, second, firstValue, secondValue, by }, words) => ({
     says: `${named(first)} and ${named(second)} are declared the same, but are ${words.length(firstValue)} and ${words.length(secondValue)}: ${words.length(by)} apart.`,
