@@ -137,7 +137,12 @@ function replacesIn(fold: Fold, slots: Slots, kinds: readonly Kind[], report: Re
       const remedy = own
         ? `\`${spec.name.text}\` is a piece of \`${spec.by.text}\` itself.`
         : suggest(spec.name.text, known, `No used kind has a piece called \`${spec.name.text}\`.`);
-      report.at(spec.name.place, spec.path, { code: 'unknown-piece', wrote: spec.name.text || 'nothing', takes, remedy });
+      report.at(spec.name.place, spec.path, {
+        code: 'unknown-piece',
+        wrote: spec.name.text || 'nothing',
+        takes,
+        remedy,
+      });
       return [];
     }
     slot.replaced = true;
