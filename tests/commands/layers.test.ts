@@ -21,14 +21,13 @@ interface Planted {
 const PLANTED: readonly Planted[] = [
   { file: 'plugins/engine/diagnostics/bad.ts', imports: '../units/index.ts', rule: 'engine-order-diagnostics' },
   { file: 'plugins/engine/units/bad.ts', imports: '../spec/index.ts', rule: 'engine-order-units' },
+  { file: 'plugins/engine/geometry/bad.ts', imports: '../spec/index.ts', rule: 'engine-order-geometry' },
   { file: 'plugins/engine/spec/bad.ts', imports: '../panels/index.ts', rule: 'engine-order-spec' },
   { file: 'plugins/engine/panels/bad.ts', imports: '../assembly/index.ts', rule: 'engine-order-panels' },
   { file: 'plugins/engine/assembly/bad.ts', imports: '../dryfit/index.ts', rule: 'engine-order-assembly' },
-  {
-    file: 'plugins/engine/motion/bad.ts',
-    imports: '../dryfit/index.ts',
-    rule: 'engine-order-motion-layers-gravity-sheets-mail',
-  },
+  { file: 'plugins/engine/motion/bad.ts', imports: '../layers/index.ts', rule: 'engine-order-motion' },
+  { file: 'plugins/engine/layers/bad.ts', imports: '../dryfit/index.ts', rule: 'engine-order-layers' },
+  { file: 'plugins/engine/gravity/bad.ts', imports: '../dryfit/index.ts', rule: 'engine-order-gravity-sheets-mail' },
   { file: 'plugins/engine/dryfit/bad.ts', imports: '../wording/index.ts', rule: 'engine-order-dryfit' },
   { file: 'plugins/engine/wording/bad.ts', imports: '../drawings/index.ts', rule: 'engine-order-wording' },
   { file: 'plugins/engine/drawings/bad.ts', imports: '../render/index.ts', rule: 'engine-order-drawings' },
@@ -66,7 +65,8 @@ const PLANTED: readonly Planted[] = [
   { file: 'tests/oracles/good.test.ts', imports: '../../plugins/engine/index.ts', rule: undefined },
 ];
 
-const STAGES = 'diagnostics units spec panels assembly motion dryfit wording drawings render'.split(' ');
+const STAGES =
+  'diagnostics units geometry spec panels assembly motion layers gravity dryfit wording drawings render'.split(' ');
 
 const copy = mkdtempSync(join(tmpdir(), 'layers-'));
 const offences = new Map<string, string[]>();
