@@ -1,7 +1,7 @@
 import { parseDocument } from 'yaml';
 import { hasErrors, type Problem, type SourceNode } from '../engine/index.ts';
 import { linesOf, tidyText } from './lines.ts';
-import { syntaxProblems, tooDeep } from './yaml/syntax-problems.ts';
+import { syntaxProblems, tooMuch } from './yaml/syntax-problems.ts';
 import { treeOf } from './yaml/tree.ts';
 
 /** What was read; `tree` is undefined when the file is empty or its syntax is broken. */
@@ -22,8 +22,8 @@ export interface ReadYaml {
 export function readYaml(text: string, file: string, firstLine = 1): ReadYaml {
   const tidy = tidyText(text);
   const lines = linesOf(tidy, file, firstLine);
-  const deep = tooDeep(tidy, lines);
-  if (deep !== undefined) return { tree: undefined, problems: [deep] };
+  const much = tooMuch(tidy, lines);
+  if (much !== undefined) return { tree: undefined, problems: [much] };
   const document = parseDocument(tidy, {
     schema: 'failsafe',
     version: '1.2',

@@ -6,8 +6,28 @@ import { answerTo, TOO_DEEP } from './syntax-answers.ts';
 /** Most brackets that may stand open at once; parsing takes time by the square of them. */
 const MOST_OPEN_BRACKETS = 64;
 
-/** Brackets within brackets beyond any use. Looked for before parsing. */
-export function tooDeep(text: string, lines: Lines): Problem | undefined {
+/** Most characters that are parsed: parsing takes time by the square of what stands on a line. */
+export const MOST_CHARACTERS = 100_000;
+
+/** Text beyond any use, in its length or in brackets within brackets. Looked for before parsing. */
+export function tooMuch(text: string, lines: Lines): Problem | undefined {
+  return tooLong(text, lines) ?? tooDeep(text, lines);
+}
+
+function tooLong({ length }: string, lines: Lines): Problem | undefined {
+  if (length <= MOST_CHARACTERS) return undefined;
+  return {
+    code: 'too-long',
+    severity: 'error',
+    place: lines.placeOf(MOST_CHARACTERS),
+    path: '',
+    wrote: `${length} characters`,
+    takes: `at most ${MOST_CHARACTERS}`,
+    remedy: 'Divide this into several files, or move what is for reading below the frontmatter.',
+  };
+}
+
+function tooDeep(text: string, lines: Lines): Problem | undefined {
   let open = 0;
   for (const { index, 0: bracket } of text.matchAll(/[[\]{}]/g)) {
     open = bracket === '[' || bracket === '{' ? open + 1 : Math.max(0, open - 1);
@@ -40,11 +60,12 @@ export function syntaxProblems(
   const told = new Set<number>();
   const problems: Problem[] = [];
   for (const error of [...errors].sort((a, b) => a.pos[0] - b.pos[0])) {
+    const stumbled = lines.placeOf(error.pos[0]).line;
+    if (told.has(stumbled)) continue;
     const answer = answerTo({ error, contents, text, lines });
     const at = answer.at ?? error.pos[0];
     const place = lines.placeOf(at);
-    const stumbled = lines.placeOf(error.pos[0]).line;
-    if (told.has(place.line) || told.has(stumbled)) continue;
+    if (told.has(place.line)) continue;
     told.add(place.line).add(stumbled);
     problems.push({
       code: answer.code,

@@ -10,8 +10,10 @@ export function nearestName(written: string, known: Iterable<string>): string | 
   let bestDistance = Number.POSITIVE_INFINITY;
   for (const name of known) {
     const candidate = fold(name);
-    const distance = editDistance(wanted, candidate);
     const allowed = Math.max(1, Math.floor(Math.max(wanted.length, candidate.length) / 3));
+    // Each character too many is one edit at least.
+    if (Math.abs(wanted.length - candidate.length) > allowed) continue;
+    const distance = editDistance(wanted, candidate);
     if (distance <= allowed && distance < bestDistance) {
       best = name;
       bestDistance = distance;

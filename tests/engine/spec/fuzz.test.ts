@@ -25,8 +25,8 @@ import { yamlMap } from '../support/yaml-tree.ts';
  */
 const RUNS = 6000;
 
-/** For the runner alone, in case a run never ends; about ten times what the runs need. */
-const PATIENCE_MS = 600_000;
+/** For the runner alone, in case a run never ends; many times what the runs need. */
+const PATIENCE_MS = 1_800_000;
 
 const SEEDS: readonly MapNode[] = [
   ...[...kindTexts(), ...Object.values(FOLDS)].map((yaml) => yamlMap(yaml)),

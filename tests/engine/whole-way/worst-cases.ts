@@ -353,6 +353,9 @@ export const WORST_CASES: readonly WorstCase[] = [
       ),
     ),
   },
+  // Texts.
+  { asks: 'a file of a million characters', ends: 'too-long', text: fold('p: 4 x 4', `# ${'x'.repeat(1_000_000)}`) },
+  { asks: 'ten thousand names on a line', ends: 'colon-in-value', text: fold('a: b: c: '.repeat(10_000)) },
   // Numbers.
   { asks: 'a sum of 10,000 characters', ends: 'too-long', text: fold(`p: { size: ${'1/1000 + '.repeat(1100)}1 x 4 }`) },
   {
